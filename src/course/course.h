@@ -1,0 +1,117 @@
+// The course as the teacher wrote it. Coordinates are hers; nothing is worked out here.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/date.h"
+#include "base/fault.h"
+#include "cloth/hole.h"
+#include "cloth/size.h"
+#include "course/choices.h"
+#include "stitch/kind.h"
+
+namespace course {
+
+using Place = base::TextPlace;  ///< where it stands in the file; line 0: nowhere
+
+enum class Every { week, two_weeks, day };
+
+struct Cloth {
+  cloth::Count count;
+  bool written_per_cm = false;
+  double margin_mm = 60;
+  std::string colour = "#FFFFFF";
+  std::optional<cloth::Hole> size_threads;  ///< width, height
+  std::optional<cloth::Hole> middle;
+};
+
+struct Thread {
+  std::string name;            ///< the teacher's short name
+  std::optional<int> pearl;    ///< pearl cotton size
+  std::optional<double> tex;
+  std::string colour = "#FFFFFF";
+  std::optional<int> needle;   ///< tapestry needle size
+  std::optional<double> ball_m, ball_g;
+  std::string price, currency; ///< exact decimals as text
+  Place place;
+};
+
+struct Symmetry {
+  int turn = 1;          ///< 1, 2 or 4
+  std::string mirror;    ///< "", "x", "y", "xy"
+  double about_x = 0, about_y = 0;
+};
+
+struct Part {
+  std::string name;
+  std::string kind;
+  std::string thread;
+  std::string notes;
+  std::optional<cloth::Hole> begin_at;
+  std::optional<cloth::Hole> count_from;  ///< the teacher's own landmark hole, checked
+  stitch::Values values;                  ///< the kind's own keys, defaults filled in
+  stitch::Work work;                      ///< what the kind made of them
+  Place place;                            ///< of its name
+  std::map<std::string, Place, std::less<>> key_places;  ///< of each written key's value
+};
+
+/// One entry of a lesson's `work`: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46".
+struct WorkItem {
+  std::string text;              ///< as written
+  int part = -1;                 ///< index in parts; -1 for `wash` and `cut out`
+  std::optional<int> pass;       ///< 1..; absent: all passes
+  std::optional<int> first, last;///< stitches in planned order, counted from 1; absent: all
+  Place place;
+};
+
+struct Lesson {
+  std::string title;
+  std::vector<WorkItem> work;
+  std::string notes;
+  std::optional<base::Date> date;
+  std::optional<int> minutes;
+  bool locked = false;
+  Place place;
+};
+
+struct Course {
+  std::string title, teacher;
+  std::optional<base::Date> first_day;
+  Every every = Every::week;
+  std::vector<base::Date> days;      ///< given days, instead of a rhythm
+  std::string start_time, time_zone;
+  std::vector<base::Date> holidays;
+  int minutes = 90;
+  std::optional<int> lessons_wanted;
+  int students = 1;
+  int home_minutes = 0;
+  std::vector<std::string> seen_before;
+  Cloth cloth;
+  std::vector<Thread> threads;
+  std::vector<Part> parts;
+  std::vector<Lesson> lessons;       ///< as written; empty: to be worked out
+  Choices choices;
+};
+
+/// Limits of a course, told in errors.
+inline constexpr int part_limit = 10000;
+inline constexpr int lesson_limit = 200;
+
+const Thread* find_thread(const Course& course, std::string_view name);
+int find_part(const Course& course, std::string_view name);  ///< index, or -1
+
+/// Needle size for a thread: as written, else from the pearl size (24 with 5, 26 with 8 or 12; common practice, no source), else 24.
+int needle_size(const Thread& thread);
+/// All holes of all stitches; a single hole at the origin where there are none.
+cloth::Box extent(const Course& course);
+/// Its written middle, else the middle hole of the extent; of a half thread the one left of it and above.
+cloth::Hole middle(const Course& course);
+/// Width and height in threads, margins included: as written, else extent and margins, rounded up.
+cloth::Hole size_threads(const Course& course);
+/// Upper left hole of the cut cloth, so that the middle of the cloth is the middle.
+cloth::Hole corner(const Course& course);
+
+}  // namespace course

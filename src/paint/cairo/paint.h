@@ -1,0 +1,47 @@
+// Plays a display list into pixels with cairo and pango, and measures type with the same fonts.
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "list/list.h"
+#include "list/measure.h"
+
+namespace paint {
+
+struct Pixels {
+  int width = 0, height = 0;
+  bool grey = false;                ///< one byte a pixel, else three (r, g, b)
+  std::vector<std::uint8_t> bytes;  ///< rows from the top, no padding
+};
+
+/// The fonts all pages use: one family (Inter), a second (Noto Sans) for letters the first lacks; found by file, never through the system's
+/// font set-up, so that the same packages draw the same bytes everywhere. Not safe to share between threads: one each.
+class Type : public list::Measure {
+ public:
+  static base::Result<std::unique_ptr<Type>> open();
+  ~Type() override;
+  list::TypeSize measure(std::string_view text, list::TypeStyle style) const override;
+  struct Inside;
+  const Inside& inside() const { return *inside_; }
+
+ private:
+  explicit Type(std::unique_ptr<Inside> inside);
+  std::unique_ptr<Inside> inside_;
+};
+
+/// The page at so many dots per inch (72..1200); width and height are mm * dpi / 25.4, rounded. White ground. Grey where every colour is a
+/// grey, so that nothing is lost.
+base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi);
+
+struct PngText {
+  std::string keyword, text;  ///< Latin-1 keyword; text that is not Latin-1 goes into iTXt
+};
+/// A PNG file in memory: stb_image_write with libdeflate, pHYs of the dpi, text chunks.
+base::Result<std::vector<std::uint8_t>> png(const Pixels& pixels, double dpi, std::span<const PngText> texts);
+
+}  // namespace paint

@@ -1,0 +1,44 @@
+// What leaves the program: whole files or none.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <iosfwd>
+#include <optional>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "check/check.h"
+#include "picture/handout.h"
+#include "plan/plan.h"
+
+namespace publish {
+
+/// Writes the bytes beside, syncs and renames: afterwards the file is whole and new, or as it was.
+base::Result<void> write_whole(const std::filesystem::path& path, std::string_view bytes);
+
+/// The plan as JSON, streamed in stable order (see assets/plan.schema.json).
+void write_plan(std::ostream& out, const course::Course& course, const plan::Plan& plan, const std::vector<check::Snag>& snags,
+                const say::Voice& voice);
+
+struct HandoutOrder {
+  std::filesystem::path into;
+  std::optional<int> lesson;
+  course::Hand hand = course::Hand::right;
+  course::Paper paper = course::Paper::a4;
+  picture::Print print = picture::Print::normal;
+  double dpi = 300;
+};
+/// Title in lower-case ASCII letters, digits and hyphens, 40 at the most; "lesson" where nothing is left.
+std::string file_stem(std::string_view title);
+
+struct Written {
+  std::vector<std::filesystem::path> files;
+};
+/// Makes and writes the pages in parallel; older files of other names are left alone. On trouble or cancel nothing half-written remains.
+base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,
+                               std::stop_token stop, const std::function<void(int done, int of)>& progress);
+
+}  // namespace publish

@@ -1,0 +1,41 @@
+// Facts of a plan in words: landmark names, count-ins, snags. All sentences come from the phrase table; for the left hand everything is said as
+// seen in a mirror (left for right, anticlockwise for clockwise).
+#pragma once
+
+#include <string>
+
+#include "check/check.h"
+#include "guide/guide.h"
+#include "plan/plan.h"
+#include "words/phrases.h"
+
+namespace say {
+
+enum class Hand { right, left };
+
+struct Voice {
+  const words::Phrases& phrases;
+  Hand hand = Hand::right;
+  const course::Course& course;
+};
+
+/// "the upper end of the topmost block's left-hand stitch"
+std::string landmark(const Voice& voice, const guide::Landmark& landmark);
+/// The whole sentence of the start: "From ... count 10 threads straight up. The needle comes up there: 1."
+std::string count_in(const Voice& voice, const guide::CountIn& count_in);
+/// "From ...: 14 up, 8 left."
+std::string proof(const Voice& voice, const guide::Count& count);
+std::string mark(const Voice& voice, const guide::Mark& mark);
+/// "10 threads straight up", "14 threads up, then 8 to the left"; "" for no legs
+std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
+/// The lesson's title as written, else made from its work.
+std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
+/// "Tuesday 26 January 2027"
+std::string date(const Voice& voice, base::Date date);
+
+struct SaidSnag {
+  std::string says, does;
+};
+SaidSnag snag(const Voice& voice, const check::Snag& snag);
+
+}  // namespace say

@@ -1,0 +1,141 @@
+// What a kind of part is: the keys it takes from the course file, and how it turns them into work. Everything above reads only the work.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "cloth/hole.h"
+
+namespace stitch {
+
+// ---- what is written ------------------------------------------------------------------------------------------------
+
+enum class KeyType { hole, whole, flag, word, path };
+
+using Value = std::variant<cloth::Hole, int, bool, std::string>;
+
+/// One key that a kind takes. `words` are the allowed values of a `word`; `least` and `most` bound a `whole`.
+struct KeySpec {
+  std::string_view name;
+  KeyType type = KeyType::hole;
+  bool required = false;
+  std::optional<Value> fallback;
+  std::vector<std::string_view> words;
+  int least = 0, most = 0;
+};
+
+using Values = std::map<std::string, Value, std::less<>>;  ///< every key of the kind, defaults filled in
+
+/// What is wrong with a key's value. For a text, `offset` and `length` mark the bytes within it that are meant.
+struct KeyFault {
+  std::string key;
+  std::size_t offset = 0, length = 0;
+  std::string found, expected, suggestion;
+};
+
+// ---- the work -------------------------------------------------------------------------------------------------------
+
+/// How the stitches of a run may be turned.
+enum class Freedom {
+  each_way,   ///< each by itself; against the run's own way it is a step back (rows of a cable)
+  all_alike,  ///< all of them the same way, either way, and the run from either end (the stitches of a block)
+};
+
+/// Which end of the run's stitches lies on the side that will be cut, or on the right of the way of going.
+enum class DownSide { none, a, b };
+
+/// Stitches in craft order, each from a to b in the run's own way.
+struct Run {
+  std::vector<cloth::Stitch> stitches;
+  std::vector<int> legs;  ///< leg number of each stitch, never falling; a corner lies between two legs
+  Freedom freedom = Freedom::each_way;
+  DownSide down = DownSide::none;
+};
+
+enum class Order {
+  in_turn,     ///< one run after another, as listed
+  turn_about,  ///< two runs: a stitch of the first, one of the second
+};
+
+/// What is worked in one going with one thread.
+struct Pass {
+  std::vector<Run> runs;
+  Order order = Order::in_turn;
+  bool closed = false;  ///< the last run (or each row's last stitch) is followed by the first again
+};
+
+/// What a student can find by eye once it is stitched.
+enum class Shape {
+  bundle,  ///< stitches side by side, all parallel (a block): its stitch ends
+  corner,  ///< a corner hole of a row
+  end,     ///< a free end of a row
+};
+struct Feature {
+  Shape shape = Shape::bundle;
+  std::vector<cloth::Stitch> stitches;  ///< a bundle's stitches, side by side in order; a corner's or end's one or two stitches
+  cloth::Hole hole;                     ///< a corner's or end's hole; a bundle's upper left hole
+  int row = 0;                          ///< 0 for the first row
+  int along = 0;                        ///< place in the part's own order, from 0
+};
+
+/// A corner of a line's first row, to be marked with a tacking thread beforehand.
+struct Corner {
+  cloth::Hole hole;
+};
+
+/// Something questionable found while the part was worked out.
+struct Doubt {
+  std::string rule;  ///< permanent id, e.g. "row-shrinks"
+  bool stops = false;
+  cloth::Hole at;
+  std::optional<cloth::Hole> also_at;
+  std::map<std::string, int> numbers;  ///< arguments for its sentence, e.g. row, leg
+};
+
+/// One line of the counts to be sure: a leg of a row, or a flight of blocks.
+struct Leg {
+  int row = 0;      ///< 0 for the first row
+  int number = 0;   ///< in path order
+  bool slant = false;
+  int stitches = 0; ///< for rows: stitches; for blocks 0
+  int blocks = 0;   ///< for blocks: blocks of the flight, shared corner blocks counted in both
+  cloth::Hole from, to;
+};
+
+struct Work {
+  std::vector<cloth::Stitch> stitches;  ///< every front stitch once
+  std::vector<Pass> passes;
+  std::vector<Feature> features;
+  std::vector<Corner> corners;
+  std::vector<Leg> legs;
+  std::vector<Doubt> doubts;
+  bool closed = false;
+};
+
+struct Outcome {
+  Work work;
+  std::vector<KeyFault> faults;  ///< where there is one, the work is not to be used
+};
+
+struct Kind {
+  std::string_view name;
+  std::vector<KeySpec> keys;
+  Outcome (*build)(const Values& values) = nullptr;
+  double stitches_a_minute = 6;  ///< teacher's own setting; this default is an assumption, no source
+};
+
+const Kind* find_kind(std::string_view name);
+std::vector<const Kind*> kinds();
+
+// ---- limits ---------------------------------------------------------------------------------------------------------
+
+inline constexpr int coordinate_limit = 100000;
+inline constexpr int stitch_limit = 2000000;
+inline constexpr int group_depth_limit = 8;
+
+}  // namespace stitch

@@ -1,0 +1,81 @@
+// The needle's order through one pass: every stitch once, by the laws. Knows runs, not kinds.
+//
+// Laws: 1 every stitch exactly once; 2 never up in the hole just gone down in; 3 back thread never crosses what must stay clear; 4 back
+// travel within the limit, else under stitches already worked, else the thread ends and starts anew; 5 rows worked turn about stay level
+// (begin side by side) and both finish a leg before either goes on; 6 on each leg the rhythm begins with the first level pair and holds until
+// a row has none left there; the rest is worked at the corner. Then, in this order: fewest steps back, each touching its corner; stitches going
+// down on the side that will be cut; least thread on the back.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <stop_token>
+#include <vector>
+
+#include "cloth/hole.h"
+#include "stitch/kind.h"
+
+namespace trail {
+
+struct Worked {
+  cloth::Hole up, down;
+  bool backward = false;  ///< a step back: worked against its row's way
+  int run = 0;            ///< run of the pass (row, block)
+  int place = 0;          ///< stitch of the run
+  int leg = 0;
+  bool over = false;      ///< worked at a corner because the other row has none to offer there
+};
+
+/// A pass planned, as a circle (closed) or a line.
+struct Round {
+  bool closed = false;
+  std::vector<Worked> stitches;
+  std::vector<int> starts;  ///< indices at which a trail may begin, rising: level pairs clear of corners, first stitches of blocks
+};
+
+struct Rules {
+  double back_limit = 12;                ///< threads
+  std::vector<cloth::Box> keep_clear;    ///< what back thread must not cross: openings, present or to be cut
+};
+
+/// Plans one pass in time linear in its stitches (exact for turn about: dynamic programming over the way of the last stitch).
+Round plan_round(const stitch::Pass& pass, const Rules& rules);
+
+/// Thread on the back that is not straight: from the last hole over `via`, each leg under stitches worked before.
+struct Under {
+  int stitch = 0;
+  std::vector<cloth::Hole> via;
+};
+
+/// A round with its start put in, and its thread worked out.
+struct Trail {
+  bool closed = false;
+  std::vector<Worked> stitches;
+  std::vector<Under> under;
+  std::vector<int> ends;        ///< stitches with which a new thread starts, rising; 0 is always there
+  double front_threads = 0;     ///< in threads
+  double back_threads = 0;      ///< along `via` where given; a change of thread counts nothing
+};
+
+/// How long a thread is, and what is lost of it.
+struct Lengths {
+  double usable_threads = 300;  ///< path (front and back) that one length gives, in threads of the cloth
+};
+
+/// The trail that begins with stitch `start` of the round (0 for a line). Back travel beyond the limit is led under stitches worked before
+/// or parted; then working lengths are laid out: as few as will do, never ending within two stitches of a corner, at the end of a block where
+/// that costs little.
+Trail make_trail(const Round& round, int start, const Rules& rules, const Lengths& lengths);
+
+/// Corners of the trail in needle order: between which stitches the leg changes, and what is worked over there.
+struct Turning {
+  int before = 0;               ///< last stitch of the rhythm before the corner
+  int after = 0;                ///< first stitch of the rhythm after it
+  std::vector<int> steps_back;  ///< stitches worked backwards here
+};
+std::vector<Turning> turnings(const Trail& trail);
+
+/// Threads used on front and back by stitches first..last of the trail.
+double thread_of(const Trail& trail, int first, int last);
+
+}  // namespace trail
