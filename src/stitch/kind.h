@@ -126,6 +126,7 @@ struct Kind {
   std::string_view name;
   std::vector<KeySpec> keys;
   Outcome (*build)(const Values& values) = nullptr;
+  int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches
   double stitches_a_minute = 6;  ///< teacher's own setting; this default is an assumption, no source
 };
 

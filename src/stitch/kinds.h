@@ -1,0 +1,11 @@
+// The kinds there are. Each is defined in the file of its name; a new one adds a line here and one in registry.cpp.
+#pragma once
+
+#include "stitch/kind.h"
+
+namespace stitch {
+
+Kind blocks_kind();
+Kind cable_kind();
+
+}  // namespace stitch
