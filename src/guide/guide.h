@@ -114,6 +114,8 @@ class OnCloth {
   OnCloth(const course::Course& course, const std::vector<PlacedTrail>& trails);
   ~OnCloth();
   OnCloth(OnCloth&&) noexcept;
+  /// One more trail, of a part and pass that was not there before. Keeps no reference to it; the work grows with the trail alone.
+  void add(const PlacedTrail& trail);
   /// The cheapest count to the hole, its proof, and others; only cloth landmarks where nothing is stitched yet. The teacher's own
   /// landmark (`count_from`) comes first where it is given and a landmark stands there then.
   struct Found {

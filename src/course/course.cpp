@@ -1,0 +1,63 @@
+#include "course/course.h"
+
+#include <cmath>
+
+namespace course {
+
+const Thread* find_thread(const Course& course, std::string_view name) {
+  for (const Thread& thread : course.threads)
+    if (thread.name == name) return &thread;
+  return nullptr;
+}
+
+int find_part(const Course& course, std::string_view name) {
+  for (std::size_t i = 0; i < course.parts.size(); ++i)
+    if (course.parts[i].name == name) return static_cast<int>(i);
+  return -1;
+}
+
+int needle_size(const Thread& thread) {
+  if (thread.needle) return *thread.needle;
+  return thread.pearl && *thread.pearl >= 8 ? 26 : 24;
+}
+
+cloth::Box extent(const Course& course) {
+  bool any = false;
+  cloth::Box box;
+  for (const Part& part : course.parts) {
+    for (const cloth::Stitch& stitch : part.work.stitches) {
+      if (!any) box = {stitch.a.x, stitch.a.y, stitch.a.x, stitch.a.y};
+      any = true;
+      box.grow(stitch.a);
+      box.grow(stitch.b);
+    }
+  }
+  return box;
+}
+
+namespace {
+
+/// Half, rounded down also below zero: "of a half thread the one left of it and above".
+int half(int sum) { return sum >= 0 ? sum / 2 : -((1 - sum) / 2); }
+
+}  // namespace
+
+cloth::Hole middle(const Course& course) {
+  if (course.cloth.middle) return *course.cloth.middle;
+  const cloth::Box box = extent(course);
+  return {half(box.x0 + box.x1), half(box.y0 + box.y1)};
+}
+
+cloth::Hole size_threads(const Course& course) {
+  if (course.cloth.size_threads) return *course.cloth.size_threads;
+  const cloth::Box box = extent(course);
+  const int margins = static_cast<int>(std::ceil(2 * course.cloth.margin_mm / cloth::mm(1, course.cloth.count)));
+  return {box.width() + margins, box.height() + margins};
+}
+
+cloth::Hole corner(const Course& course) {
+  const cloth::Hole at = middle(course), size = size_threads(course);
+  return {at.x - size.x / 2, at.y - size.y / 2};
+}
+
+}  // namespace course

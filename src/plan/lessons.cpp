@@ -1,0 +1,138 @@
+#include "plan/lessons.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "course/calendar.h"
+#include "plan/counts.h"
+
+namespace plan {
+namespace {
+
+struct Use {
+  int trail, section, item;
+};
+
+/// Sections of each lesson in the order of its work.
+std::vector<std::vector<Use>> uses_by_lesson(const Plan& plan, int lessons) {
+  std::vector<std::vector<Use>> uses(static_cast<std::size_t>(lessons));
+  for (std::size_t t = 0; t < plan.trails.size(); ++t)
+    for (std::size_t s = 0; s < plan.trails[t].sections.size(); ++s) {
+      const guide::Section& section = plan.trails[t].sections[s];
+      uses[section.lesson - 1].push_back({static_cast<int>(t), static_cast<int>(s), section.item});
+    }
+  for (auto& lesson : uses)
+    std::stable_sort(lesson.begin(), lesson.end(), [](const Use& a, const Use& b) { return a.item < b.item; });
+  return uses;
+}
+
+int how_many(const course::Course& course, const Plan& plan) {
+  int n = static_cast<int>(course.lessons.size());
+  for (const auto& trail : plan.trails)
+    for (const auto& section : trail.sections) n = std::max(n, section.lesson);
+  return n;
+}
+
+double thread_mm(const course::Course& course, const guide::PlacedTrail& trail, int first, int last) {
+  return cloth::mm(trail::thread_of(trail.trail, first, last), course.cloth.count) * (1 + course.choices.habits.take_up);
+}
+
+int lengths_in(const trail::Trail& trail, int first, int last) {
+  const auto begun = std::count_if(trail.ends.begin(), trail.ends.end(), [&](int k) { return first <= k && k <= last; });
+  const bool goes_on = std::find(trail.ends.begin(), trail.ends.end(), first) == trail.ends.end();
+  return static_cast<int>(begun) + (goes_on ? 1 : 0);
+}
+
+void add_section(const course::Course& course, const PassOf& pass, const Plan& plan, const Use& use, LessonPlan& lesson) {
+  const guide::PlacedTrail& trail = plan.trails[use.trail];
+  const guide::Section& section = trail.sections[use.section];
+  const course::Part& part = course.parts[trail.part];
+  const int n = section.last - section.first + 1;
+  lesson.work.push_back(work_text(course, pass, section));
+  lesson.sections.emplace_back(use.trail, use.section);
+  lesson.stitches += n;
+  lesson.minutes += n / speed(course, part.kind);
+  lesson.thread_mm[part.thread] += thread_mm(course, trail, section.first, section.last);
+  lesson.lengths[part.thread] += lengths_in(trail.trail, section.first, section.last);
+}
+
+void from_written(const course::Lesson& written, LessonPlan& lesson) {
+  lesson.title = written.title;
+  lesson.notes = written.notes;
+  lesson.place = written.place;
+  if (written.minutes) lesson.minutes_given = *written.minutes;
+  for (const course::WorkItem& work : written.work)
+    if (work.part < 0) lesson.work.push_back(work.text);
+}
+
+}  // namespace
+
+void lessons_of(const course::Course& course, const std::vector<PassOf>& passes, Plan& plan) {
+  const int n = how_many(course, plan);
+  const auto days = course::lesson_days(course, n);
+  const auto uses = uses_by_lesson(plan, n);
+  for (int i = 0; i < n; ++i) {
+    LessonPlan lesson;
+    lesson.number = i + 1;
+    lesson.date = days[i];
+    lesson.start = course.start_time;
+    lesson.minutes_given = course.minutes;
+    for (const Use& use : uses[i]) add_section(course, passes[use.trail], plan, use, lesson);
+    if (i < static_cast<int>(course.lessons.size())) from_written(course.lessons[i], lesson);
+    plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
+    plan.lessons.push_back(std::move(lesson));
+  }
+}
+
+std::optional<Ball> pearl_ball(int size) {
+  switch (size) {
+    case 3: return Ball{15, 5};
+    case 5: return Ball{25, 5};
+    case 8: return Ball{80, 10};
+    case 12: return Ball{120, 10};
+    default: return std::nullopt;
+  }
+}
+
+namespace {
+
+/// Thread of one student: whole working lengths would be cut, so at least those; the waste comes on top.
+Supplies::Thread thread_for(const course::Course& course, const Plan& plan, const course::Thread& thread) {
+  Supplies::Thread all{thread.name, thread.pearl, 0, 0, 0};
+  const course::Habits& habits = course.choices.habits;
+  for (const auto& trail : plan.trails) {
+    const course::Part& part = course.parts[trail.part];
+    if (part.thread != thread.name || trail.trail.stitches.empty()) continue;
+    const int lengths = static_cast<int>(trail.trail.ends.size());
+    const double path = thread_mm(course, trail, 0, static_cast<int>(trail.trail.stitches.size()) - 1);
+    all.lengths += lengths;
+    all.metres += (path / 10 + lengths * 2 * habits.tail_cm) / 100 * (1 + habits.waste);
+  }
+  return all;
+}
+
+int balls(const course::Thread& thread, double metres) {
+  const auto ball = thread.pearl ? pearl_ball(*thread.pearl) : std::nullopt;
+  const double metres_a_ball = thread.ball_m.value_or(ball ? ball->metres : 0);
+  return metres_a_ball > 0 ? static_cast<int>(std::ceil(metres / metres_a_ball - 1e-9)) : 0;
+}
+
+}  // namespace
+
+void supplies_of(const course::Course& course, Plan& plan) {
+  for (const course::Thread& thread : course.threads) {
+    Supplies::Thread one = thread_for(course, plan, thread);
+    if (one.lengths == 0) continue;
+    Supplies::Thread all{one.name, one.pearl, one.metres * course.students, one.lengths * course.students, 0};
+    one.balls = balls(thread, one.metres);
+    all.balls = balls(thread, all.metres);
+    plan.supplies.per_student.push_back(one);
+    plan.supplies.for_class.push_back(all);
+    plan.supplies.needles.push_back(course::needle_size(thread));
+  }
+  auto& needles = plan.supplies.needles;
+  std::sort(needles.begin(), needles.end());
+  needles.erase(std::unique(needles.begin(), needles.end()), needles.end());
+}
+
+}  // namespace plan

@@ -1,0 +1,32 @@
+// Which stitches of which pass are worked when: the teacher's lessons read as sections, and what they forget or double.
+#pragma once
+
+#include <vector>
+
+#include "course/course.h"
+#include "guide/guide.h"
+#include "plan/plan.h"
+
+namespace plan {
+
+/// One pass of one part, before its trail is known.
+struct PassOf {
+  int part = 0;
+  int pass = 1;
+  int stitches = 0;
+  std::vector<guide::Section> sections;  ///< in order of stitches
+};
+
+/// Every pass of every part that can be worked, in order of part and pass; no sections yet.
+std::vector<PassOf> passes_of(const course::Course& course);
+
+/// Reads the written lessons into the passes' sections. A stitch already given to an earlier place is taken out of the later one, and said.
+void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<Finding>& findings);
+
+/// "ring", "border / pass 2", "ring / 1..70": the section as the course file would name it.
+std::string work_text(const course::Course& course, const PassOf& pass, const guide::Section& section);
+
+/// Stitches a minute of a kind: the teacher's own, else the kind's default.
+double speed(const course::Course& course, std::string_view kind);
+
+}  // namespace plan
