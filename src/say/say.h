@@ -19,6 +19,12 @@ struct Voice {
   const course::Course& course;
 };
 
+/// Where a row of a line lies: closed rows from the outside, open ones as they are worked.
+enum class RowPlace { first, second, third, outer, middle, inner };
+RowPlace row_place(const course::Course& course, int part, int row);
+/// "the outer row", "the first row"
+std::string row_name(const Voice& voice, int part, int row);
+
 /// "the upper end of the topmost block's left-hand stitch"
 std::string landmark(const Voice& voice, const guide::Landmark& landmark);
 /// The whole sentence of the start: "From ... count 10 threads straight up. The needle comes up there: 1."

@@ -1,0 +1,27 @@
+// Runs every rule and puts what they say in the order of the file.
+#include <algorithm>
+#include <tuple>
+
+#include "check/rules.h"
+
+namespace check {
+
+std::vector<Snag> look(const course::Course& course, const plan::Plan& plan) {
+  std::vector<Snag> snags;
+  for (const Rule& rule : rules()) rule.look(course, plan, snags);
+  std::stable_sort(snags.begin(), snags.end(), [](const Snag& a, const Snag& b) {
+    return std::tie(a.place.line, a.place.column, a.rule, a.lesson) < std::tie(b.place.line, b.place.column, b.rule, b.lesson);
+  });
+  return snags;
+}
+
+bool stops(const std::vector<Snag>& snags) {
+  return std::any_of(snags.begin(), snags.end(), [](const Snag& s) { return s.severity == Severity::stop; });
+}
+
+course::Place place_of(const course::Part& part, std::string_view key) {
+  const auto found = part.key_places.find(key);
+  return found == part.key_places.end() ? part.place : found->second;
+}
+
+}  // namespace check

@@ -1,0 +1,32 @@
+// Every rule's function; the file of each has its name.
+#pragma once
+
+#include "check/check.h"
+
+namespace check {
+
+using Snags = std::vector<Snag>;
+
+/// What the kinds themselves found questionable while a part was worked out: row-shrinks, row-crosses-itself, blocks-overlap.
+void doubts(const course::Course&, const plan::Plan&, Snags&);
+/// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons.
+void findings(const course::Course&, const plan::Plan&, Snags&);
+/// Stitches of one part that lie over stitches of another.
+void lies_over(const course::Course&, const plan::Plan&, Snags&);
+/// Stitches that no lesson works: a whole part (part-in-no-lesson) or a stretch of one (work-forgotten).
+void work_forgotten(const course::Course&, const plan::Plan&, Snags&);
+/// A second pass before the first (pass-order), a later stretch before an earlier one (stretch-order).
+void work_order(const course::Course&, const plan::Plan&, Snags&);
+void lesson_minutes(const course::Course&, const plan::Plan&, Snags&);
+void lesson_empty(const course::Course&, const plan::Plan&, Snags&);
+/// Lessons without a day, on a holiday, or not in the order of their days.
+void lesson_days(const course::Course&, const plan::Plan&, Snags&);
+/// A written cloth that the design does not fit on.
+void cloth_size(const course::Course&, const plan::Plan&, Snags&);
+/// A thread that must end in mid-work because the way on the back would be too long.
+void thread_parted(const course::Course&, const plan::Plan&, Snags&);
+
+/// Where a part's key stands in the file, or the part's name where it was not written.
+course::Place place_of(const course::Part& part, std::string_view key);
+
+}  // namespace check

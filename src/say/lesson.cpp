@@ -1,0 +1,40 @@
+// Titles and days of lessons.
+#include <fmt/format.h>
+
+#include "say/say.h"
+
+namespace say {
+namespace {
+
+/// "border cable, second time round", "ring, stitches 1 to 70"
+std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> where) {
+  const guide::PlacedTrail& trail = plan.trails[where.first];
+  const guide::Section& section = trail.sections[where.second];
+  const course::Part& part = voice.course.parts[trail.part];
+  const bool passes = part.work.passes.size() > 1;
+  const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
+  words::Arguments arguments{{"part", part.name}, {"pass", words::Ordinal{trail.pass}},
+                             {"first", std::int64_t{section.first + 1}}, {"last", std::int64_t{section.last + 1}}};
+  return voice.phrases.say(fmt::format("lesson-title.{}.{}", passes ? "pass" : "part", whole ? "whole" : "stretch"), arguments);
+}
+
+}  // namespace
+
+std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
+  const plan::LessonPlan& planned = plan.lessons[lesson - 1];
+  if (!planned.title.empty()) return planned.title;
+  if (planned.sections.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
+  std::string title = section_title(voice, plan, planned.sections[0]);
+  for (std::size_t i = 1; i < planned.sections.size() && i < 3; ++i)
+    title = voice.phrases.say("lesson-title.and", {{"first", title}, {"second", section_title(voice, plan, planned.sections[i])}});
+  return words::capitalised(title);
+}
+
+std::string date(const Voice& voice, base::Date date) {
+  return voice.phrases.say("date.full", {{"weekday", voice.phrases.say(fmt::format("weekday.{}", base::iso_weekday(date)))},
+                                         {"day", std::int64_t{static_cast<unsigned>(date.day())}},
+                                         {"month", voice.phrases.say(fmt::format("month.{}", static_cast<unsigned>(date.month())))},
+                                         {"year", std::to_string(static_cast<int>(date.year()))}});
+}
+
+}  // namespace say
