@@ -1,0 +1,76 @@
+// The arguments of every command, with their help.
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+#include "cli/options.h"
+#include "file/course_file.h"
+
+namespace cli {
+namespace {
+
+const char* const about =
+    "Tellekant plans a course in counted whitework and draws its handouts.\n"
+    "A course is one text file; its form is described in assets/course-file.md.";
+
+CLI::App* command(CLI::App& app, const char* name, const char* says, const char* example, Options& options) {
+  CLI::App* sub = app.add_subcommand(name, says);
+  sub->footer(std::string("Example:\n  ") + example);
+  sub->callback([&options, name] { options.command = name; });
+  return sub;
+}
+
+void one_file(CLI::App* sub, Options& options, const char* says) { sub->add_option("FILE", options.files, says)->required()->expected(1); }
+
+void hand_option(CLI::App* sub, Options& options, std::vector<std::string> hands) {
+  sub->add_option("--hand", options.hand, "which hand holds the needle; the course's own where left out")->check(CLI::IsMember(std::move(hands)));
+}
+
+void add_commands(CLI::App& app, Options& options) {
+  constexpr const char* course = "a course file, or - for standard input";
+  auto* check = command(app, "check", "Say what is wrong or doubtful, one line each", "tellekant check frost.course.toml", options);
+  check->add_option("FILE", options.files, "course files, or - for standard input")->required();
+
+  auto* plan = command(app, "plan", "Print everything worked out, as JSON", "tellekant plan frost.course.toml > frost.plan.json", options);
+  one_file(plan, options, course);
+  hand_option(plan, options, {"right", "left"});
+
+  auto* handouts = command(app, "handouts", "Draw the pages of every lesson",
+                           "tellekant handouts frost.course.toml --into pages --lesson 3 --paper Letter", options);
+  one_file(handouts, options, course);
+  handouts->add_option("--into", options.into, "the folder for the pages; made where it is missing")->required();
+  handouts->add_option("--lesson", options.lesson, "only this lesson")->check(CLI::Range(1, 200));
+  handouts->add_option("--as", options.form, "form of the pages")->check(CLI::IsMember({"png"}))->capture_default_str();
+  hand_option(handouts, options, {"right", "left", "both"});
+  handouts->add_option("--paper", options.paper, "the course's own where left out")->check(CLI::IsMember({"A4", "Letter"}));
+  handouts->add_flag("--large-print", options.large_print, "type of 18 points, thicker lines");
+  handouts->add_option("--dpi", options.dpi, "dots an inch")->check(CLI::Range(72.0, 1200.0))->capture_default_str();
+
+  auto* tidy = command(app, "tidy", "Print the file in its canonical form, comments kept", "tellekant tidy frost.course.toml --write", options);
+  one_file(tidy, options, course);
+  tidy->add_flag("--write", options.write, "replace the file");
+
+  auto* fresh = command(app, "new", "Write a small course to start from; never overwrites", "tellekant new evening.course.toml", options);
+  one_file(fresh, options, "the file to make");
+}
+
+}  // namespace
+
+Parsed parse(int count, char** arguments) {
+  Parsed parsed;
+  CLI::App app(about, "tellekant");
+  app.require_subcommand(1);
+  app.fallthrough();
+  app.set_version_flag("--version", std::string("tellekant " TELLEKANT_VERSION ", course file format ") + std::to_string(file::format_version));
+  app.add_flag("--quiet", parsed.options.quiet, "say nothing but results and errors");
+  app.add_flag("--verbose", parsed.options.verbose, "say what took how long");
+  app.footer("Example:\n  tellekant handouts frost.course.toml --into pages\n\nExit: 0 fine; 1 something must be put right first; 2 the file or the call is wrong; 3 something could not be written.");
+  add_commands(app, parsed.options);
+  try {
+    app.parse(count, arguments);
+  } catch (const CLI::ParseError& error) {
+    parsed.exit = app.exit(error, std::cout, std::cerr) == 0 ? fine : bad_call;
+  }
+  return parsed;
+}
+
+}  // namespace cli

@@ -1,0 +1,63 @@
+// tellekant handouts FILE --into DIR
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <cstdio>
+
+#include "cli/interrupt.h"
+#include "cli/open_course.h"
+#include "cli/output.h"
+#include "cli/stopwatch.h"
+#include "publish/publish.h"
+
+namespace cli {
+namespace {
+
+publish::HandoutOrder order_of(const Options& options, const course::Course& course) {
+  publish::HandoutOrder order;
+  order.into = options.into;
+  order.lesson = options.lesson;
+  order.hand = course.choices.hand;
+  if (options.hand) order.hand = *options.hand == "left" ? course::Hand::left : *options.hand == "both" ? course::Hand::both : course::Hand::right;
+  order.paper = course.choices.paper;
+  if (options.paper) order.paper = *options.paper == "Letter" ? course::Paper::letter : course::Paper::a4;
+  order.print = options.large_print ? picture::Print::large : picture::Print::normal;
+  order.dpi = options.dpi;
+  return order;
+}
+
+void show_progress(int done, int of) {
+  constexpr int width = 30;
+  const int filled = width * done / of;
+  fmt::print(stderr, "\r[{:-<{}}] {} / {}{}", std::string(static_cast<std::size_t>(filled), '='), width, done, of, done == of ? "\n" : "");
+}
+
+}  // namespace
+
+int run_handouts(const Options& options) {
+  const auto course = open_course(options.files[0], options);
+  if (!course) return bad_call;
+  Interrupt interrupt;
+  const auto checked = plan_and_check(*course, options, interrupt.token());
+  if (!checked) return not_written;
+  if (!options.quiet) std::fputs(snag_lines(options.files[0], *course, checked->snags).c_str(), stderr);
+  const int lessons = static_cast<int>(checked->plan.lessons.size());
+  if (options.lesson && *options.lesson > lessons) {
+    fmt::print(stderr, "tellekant: there is no lesson {}: the course has {}\n", *options.lesson, lessons);
+    return bad_call;
+  }
+  const Stopwatch watch(options, "handouts");
+  std::function<void(int, int)> progress;
+  if (!options.quiet && isatty(STDERR_FILENO)) progress = show_progress;
+  const auto written = publish::handouts(*course, checked->plan, phrases(*course), order_of(options, *course), interrupt.token(), progress);
+  if (!written) {
+    fmt::print(stderr, "tellekant: {}\n", written.error().what);
+    return not_written;
+  }
+  std::string names;
+  for (const auto& file : written->files) names += file.string() + '\n';
+  if (!options.quiet && !print_out(names)) return not_written;
+  return check::stops(checked->snags) ? stopped : fine;
+}
+
+}  // namespace cli

@@ -1,0 +1,38 @@
+// What was asked for on the command line, and where results and messages go.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace cli {
+
+enum ExitCode { fine = 0, stopped = 1, bad_call = 2, not_written = 3 };
+
+struct Options {
+  std::string command;             ///< check, plan, handouts, tidy, new
+  std::vector<std::string> files;  ///< one, or several for check
+  std::string into;                ///< handouts: the folder
+  std::optional<int> lesson;
+  std::string form = "png";
+  std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
+  bool large_print = false;
+  double dpi = 300;
+  bool write = false;  ///< tidy
+  bool quiet = false, verbose = false;
+};
+
+/// Reads the arguments. Where there is nothing to run (help, version, a wrong call), the exit code instead, all said already.
+struct Parsed {
+  Options options;
+  std::optional<int> exit;
+};
+Parsed parse(int count, char** arguments);
+
+int run_check(const Options& options);
+int run_plan(const Options& options);
+int run_handouts(const Options& options);
+int run_tidy(const Options& options);
+int run_new(const Options& options);
+
+}  // namespace cli

@@ -1,0 +1,12 @@
+// The part of the plan's JSON that the guide found, for write_plan (publish.h).
+#pragma once
+
+#include "publish/json.h"
+#include "publish/publish.h"
+
+namespace publish {
+
+/// Writes count_ins, marks and closeups.
+void write_guide(Json& json, const course::Course& course, const plan::Plan& plan, const say::Voice& voice);
+
+}  // namespace publish
