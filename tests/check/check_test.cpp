@@ -1,0 +1,100 @@
+// Each rule: a course that breaks it is told at the right line with the right severity; a good one is not.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "check/check.h"
+#include "course_text.h"
+
+namespace {
+
+std::vector<check::Snag> snags_of(const course::Course& course) {
+  const auto plan = plan::make_plan(course);
+  REQUIRE(plan);
+  return check::look(course, *plan);
+}
+
+std::string rules_of(const course::Course& course) {
+  std::string text;
+  for (const check::Snag& snag : snags_of(course)) text += (text.empty() ? "" : " ") + snag.rule;
+  return text;
+}
+
+std::string lesson(const std::string& work, const std::string& more = "") { return "[[lesson]]\nwork = [" + work + "]\n" + more; }
+
+const std::string ring = part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"");
+const std::string border =
+    part_text("border", "cable", "[8, -30]", "path = \"E 12, SE 26, S 12, SW 26, W 12, NW 26, N 12, NE 26\"\nrows = 3\nrows_lie = \"right\"");
+
+}  // namespace
+
+TEST_CASE("a good course has no snag") {
+  CHECK(rules_of(course_of(ring + border)) == "");
+  CHECK(rules_of(course_of(ring + border + lesson("\"ring\"") + lesson("\"border / pass 1\"") + lesson("\"border / pass 2\""))) == "");
+}
+
+TEST_CASE("every rule of the registry is known by its id once") {
+  std::vector<std::string_view> ids;
+  for (const check::Rule& rule : check::rules()) ids.push_back(rule.id);
+  std::sort(ids.begin(), ids.end());
+  CHECK(std::adjacent_find(ids.begin(), ids.end()) == ids.end());
+}
+
+TEST_CASE("row-shrinks: a square too small for its inner rows stops, the part keeps its first row") {
+  const auto course = course_of(part_text("small", "cable", "[0, 0]", "path = \"E 4, S 4, W 4, N 4\"\nrows = 2\nrows_lie = \"right\""));
+  const auto snags = snags_of(course);
+  REQUIRE(!snags.empty());
+  CHECK(snags[0].rule == "row-shrinks");
+  CHECK(snags[0].severity == check::Severity::stop);
+  CHECK(course.parts[0].work.stitches.size() == 8);
+}
+
+TEST_CASE("row-crosses-itself: a line over its own way") {
+  CHECK(rules_of(course_of(part_text("eight", "cable", "[0, 0]", "path = \"E 20, S 20, W 10, N 30\"\nrows = 2\nrows_lie = \"left\""))) == "row-crosses-itself");
+}
+
+TEST_CASE("lies-over: a cable across blocks is told at both places; one that only touches is not") {
+  const auto over = snags_of(course_of(ring + part_text("line", "cable", "[-4, 2]", "path = \"E 20\"\nrows = 2")));
+  REQUIRE(over.size() == 1);
+  CHECK(over[0].rule == "lies-over");
+  CHECK(over[0].words.at("other") == "ring");
+  CHECK(over[0].at);
+  CHECK(over[0].also_at);
+}
+
+TEST_CASE("part-in-no-lesson and work-forgotten stop") {
+  CHECK(rules_of(course_of(ring + border + lesson("\"ring\""))) == "part-in-no-lesson");
+  CHECK(rules_of(course_of(ring + lesson("\"ring / 1..20\""))) == "work-forgotten");
+}
+
+TEST_CASE("work-doubled, pass-order and stretch-order stop") {
+  CHECK(rules_of(course_of(ring + lesson("\"ring\"") + lesson("\"ring / 1..10\""))).find("work-doubled") != std::string::npos);
+  CHECK(rules_of(course_of(ring + border + lesson("\"ring\"") + lesson("\"border / pass 2\"") + lesson("\"border / pass 1\""))) == "pass-order");
+  CHECK(rules_of(course_of(ring + lesson("\"ring / 21..60\"") + lesson("\"ring / 1..20\""))) == "stretch-order");
+}
+
+TEST_CASE("lesson-minutes: more work than class time is asked about, with how much") {
+  const auto snags = snags_of(course_of(ring + lesson("\"ring\"", "minutes = 30\n"), "stitches_a_minute = { blocks = 1 }"));
+  REQUIRE(snags.size() == 1);
+  CHECK(snags[0].rule == "lesson-minutes");
+  CHECK(snags[0].severity == check::Severity::ask);
+  CHECK(snags[0].numbers.at("n") == 30);
+}
+
+TEST_CASE("lesson-empty, and days: on a holiday, in the wrong order") {
+  CHECK(rules_of(course_of(ring + lesson("\"ring\"") + lesson(""))) == "lesson-empty");
+  CHECK(rules_of(course_of(ring + lesson("\"ring / 1..20\"") + lesson("\"ring / 21..60\"", "date = 2027-01-02\n"))) == "lesson-day-order");
+}
+
+TEST_CASE("count-from-missing: the teacher's own landmark must be stitched by then") {
+  const std::string border_from = part_text("border", "cable", "[8, -30]",
+      "path = \"E 12, SE 26, S 12, SW 26, W 12, NW 26, N 12, NE 26\"\nrows_lie = \"right\"\ncount_from = [3, 3]");
+  CHECK(rules_of(course_of(ring + border_from)) == "count-from-missing");
+}
+
+TEST_CASE("thread-parted is a note") {
+  const auto snags = snags_of(course_of(part_text("row", "blocks", "[0, 0]", "path = \"E 3 apart\""), "back_limit = 5"));
+  REQUIRE(snags.size() == 1);
+  CHECK(snags[0].rule == "thread-parted");
+  CHECK(snags[0].severity == check::Severity::note);
+}
