@@ -24,7 +24,12 @@ struct ParsedPath {
 
 enum class Apart { allowed, refused };
 
-/// Reads the path of key `key`. Reports every faulty item, not only the first.
+inline constexpr int item_number_limit = 200000;       ///< threads or blocks of one item
+inline constexpr int path_item_limit = 100000;         ///< items with groups written out; also the most times of a group
+inline constexpr std::size_t path_fault_limit = 1000;  ///< further faults of one path are not told
+
+/// Reads the path of key `key`. Reports every faulty item, not only the first, in order of place; where there is one, no items are
+/// returned. Takes time and memory in proportion to the text and the items, whatever numbers are written.
 ParsedPath parse_path(std::string_view key, std::string_view text, Apart apart);
 
 }  // namespace stitch
