@@ -2,6 +2,7 @@
 // Everything here is facts; sentences are made elsewhere.
 #pragma once
 
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string>
@@ -125,8 +126,9 @@ class OnCloth {
     bool own_landmark_missing = false;  ///< count_from was given but nothing stands there before `now`
   };
   Found find(cloth::Hole hole, When now, std::optional<cloth::Hole> own = std::nullopt) const;
-  /// Only the cost of the cheapest count, for choosing a start among many; time does not grow with the design.
-  double cost(cloth::Hole hole, When now) const;
+  /// Only the cost of the cheapest count, for choosing a start among many; time does not grow with the design. Where it is not below `enough`,
+  /// any number that is not below it either.
+  double cost(cloth::Hole hole, When now, double enough = std::numeric_limits<double>::infinity()) const;
 
  private:
   struct Inside;

@@ -1,0 +1,90 @@
+#include "guide/hidden.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "base/require.h"
+
+namespace guide {
+namespace {
+
+/// Longer stretches are kept in pieces, so that a search need never look back further than this.
+constexpr int piece = 64;
+
+void put(std::vector<Stretch>& into, int line, int from, int to, When when) {
+  for (int at = from; at < to; at += piece) into.push_back({line, at, std::min(at + piece, to), when});
+}
+
+/// A straight stitch seen along its own line: the line it lies on, and from where to where.
+struct Straight {
+  int line, from, to;
+};
+
+std::vector<Straight> side_by_side(const stitch::Feature& feature, bool upright) {
+  std::vector<Straight> all;
+  for (const cloth::Stitch& s : feature.stitches) {
+    if (upright ? s.a.x != s.b.x : s.a.y != s.b.y) return {};
+    const Straight straight = upright ? Straight{s.a.x, std::min(s.a.y, s.b.y), std::max(s.a.y, s.b.y)}
+                                      : Straight{s.a.y, std::min(s.a.x, s.b.x), std::max(s.a.x, s.b.x)};
+    if (straight.to - straight.from > piece) return {};
+    all.push_back(straight);
+  }
+  std::sort(all.begin(), all.end(), [](const Straight& a, const Straight& b) { return a.line < b.line; });
+  return all;
+}
+
+}  // namespace
+
+void Stretches::collect(int line, int from, int to, When now, std::vector<Stretch>& into) const {
+  auto at = std::lower_bound(sorted_.begin(), sorted_.end(), std::pair(line, from - piece),
+                             [](const Stretch& s, const std::pair<int, int>& key) { return std::pair(s.line, s.from) < key; });
+  for (; at != sorted_.end() && at->line == line && at->from < to; ++at)
+    if (at->to > from && at->when < now) into.push_back(*at);
+}
+
+void Hidden::gather(cloth::Stitch stitch, When when) {
+  const auto [x0, x1] = std::minmax(stitch.a.x, stitch.b.x);
+  const auto [y0, y1] = std::minmax(stitch.a.y, stitch.b.y);
+  if (x0 == x1) put(new_columns_, x0, y0, y1, when);
+  if (y0 == y1) put(new_rows_, y0, x0, x1, when);
+}
+
+void Hidden::gather_bundle(const stitch::Feature& feature, When when) {
+  if (feature.stitches.empty()) return;
+  const bool upright = feature.stitches[0].a.x == feature.stitches[0].b.x;
+  const std::vector<Straight> all = side_by_side(feature, upright);
+  std::vector<Stretch>& across = upright ? new_rows_ : new_columns_;
+  for (std::size_t i = 0; i + 1 < all.size();) {
+    std::size_t j = i;  // the run i..j of neighbours one thread apart, from and to alike
+    const int from = std::max(all[i].from, all[i + 1].from), to = std::min(all[i].to, all[i + 1].to);
+    while (j + 1 < all.size() && all[j + 1].line - all[j].line == 1 && std::max(all[j].from, all[j + 1].from) == from &&
+           std::min(all[j].to, all[j + 1].to) == to)
+      ++j;
+    for (int line = from + 1; line < to; ++line) put(across, line, all[i].line, all[j].line, when);
+    i = std::max(j, i + 1);
+  }
+}
+
+void Hidden::settle() {
+  rows_.add(std::exchange(new_rows_, {}));
+  columns_.add(std::exchange(new_columns_, {}));
+}
+
+int Hidden::threads(cloth::Hole from, cloth::Hole to, When now) const {
+  base::require(from.x == to.x || from.y == to.y, "counted along neither a row nor a column of holes");
+  const bool down = from.x == to.x;
+  const int line = down ? from.x : from.y;
+  const auto [low, high] = down ? std::minmax(from.y, to.y) : std::minmax(from.x, to.x);
+  std::vector<Stretch> over;
+  for (const Stretches& layer : down ? columns_ : rows_) layer.collect(line, low, high, now, over);
+  std::sort(over.begin(), over.end(), Stretches::before);
+  int hidden = 0, seen_to = low;
+  for (const Stretch& stretch : over) {
+    const int begin = std::max(stretch.from, seen_to), end = std::min<int>(stretch.to, high);
+    hidden += std::max(0, end - begin);
+    seen_to = std::max(seen_to, end);
+  }
+  return hidden;
+}
+
+}  // namespace guide

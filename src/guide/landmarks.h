@@ -1,0 +1,67 @@
+// Every feature of the course as a landmark: when it stands, what it is called then, what its name costs to follow. Sets of like features
+// (the blocks of a part, the corners of one row) are named each among themselves; where several parts have the like, the part is named too.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <vector>
+
+#include "guide/care.h"
+#include "guide/names.h"
+#include "guide/near.h"
+#include "guide/spots.h"
+#include "guide/worked.h"
+
+namespace guide {
+
+class Landmarks {
+ public:
+  /// Course and Worked must outlive it.
+  Landmarks(const course::Course& course, const Worked& worked);
+  /// Features of a part that are whole now, as Worked told them. Gives their holes.
+  std::vector<Candidate> add(int part, const std::vector<std::pair<int, Ready>>& whole);
+
+  /// The feature's name before `now`, if it stands and has one.
+  std::optional<Which> name(int feature, When now) const;
+  /// What following a name costs: blocks or corners to be counted along, one to be picked out of a row.
+  static Care care_of_name(const Costs& costs, const Which& which);
+  Landmark landmark(const Candidate& candidate, const Which& which, When now) const;
+  /// Block corners (and corners, ends) of the outermost features of those few sets that lie nearest by count.
+  std::vector<Candidate> outermost(const Costs& costs, cloth::Hole hole, When now) const;
+
+ private:
+  struct One {
+    int part = 0, feature = 0;  ///< in the course
+    int set = 0, place = 0;     ///< place in the chain of its set
+    Ready ready{never};
+  };
+  struct Set {
+    int part = 0, row = 0;
+    LandmarkKind kind = LandmarkKind::bundle;
+    bool name_row = false;
+    std::vector<int> members;  ///< in the order of the chain
+    cloth::Box box;            ///< of all of them
+    Names names;
+  };
+  /// When the first feature of a kind stands: of the earliest part, and of the earliest other one.
+  struct First {
+    int part = -1;
+    When first = never, first_of_others = never;
+    void take(int part, When when);
+  };
+  void read_part(int index);
+  const stitch::Feature& feature(int id) const;
+  Set make_set(int part, LandmarkKind kind, int row, bool closed, std::vector<int> members) const;
+  std::vector<Candidate> holes(int id) const;
+  bool stands_out(int part, const SpotAt& at) const;
+  bool others_stand(int part, LandmarkKind kind, When now) const;
+
+  const course::Course& course_;
+  const Worked& worked_;
+  std::vector<One> all_;
+  std::vector<int> first_of_part_;
+  std::vector<Set> sets_;
+  std::map<LandmarkKind, First> firsts_;
+};
+
+}  // namespace guide

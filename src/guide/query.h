@@ -1,0 +1,54 @@
+// One question for a count: the landmarks that stand before one moment, cheapest first for one hole.
+#pragma once
+
+#include <optional>
+#include <unordered_map>
+#include <vector>
+
+#include "guide/known.h"
+#include "guide/search.h"
+
+namespace guide {
+
+/// A count with what is needed to compare it.
+struct Choice {
+  int feature = -1;  ///< as numbered by Landmarks; of the cloth below 0
+  Care care = 0;
+  Count count;
+};
+
+class Query {
+ public:
+  Query(const Known& known, cloth::Hole hole, When now);
+  Query(const Query&) = delete;
+  Query& operator=(const Query&) = delete;
+
+  /// The next cheapest stitched landmark hole below `enough`.
+  std::optional<Priced> next(Care enough);
+  Choice stitched(const Priced& priced) const;
+  Choice middle() const;
+  /// Measured in from the upper left corner of the cloth.
+  Choice edges() const;
+  /// Whatever stands on exactly that hole, the cheapest of it.
+  std::optional<Choice> at(cloth::Hole landmark) const;
+
+  static constexpr Care any = std::int64_t{1} << 60;
+  static constexpr Care measuring = 8'000'000;  ///< with a ruler from two edges: slower and less exact than a short count
+
+ private:
+  std::optional<Care> price(const Candidate& candidate) const;
+  const std::optional<Which>& name(int feature) const;
+  Counted legs(const Candidate& candidate) const;
+  void go_on_with_outermost();
+
+  const Known& known_;
+  cloth::Hole hole_;
+  When now_;
+  mutable std::unordered_map<int, std::optional<Which>> names_;  // each is worked out once a question
+  Search search_;
+  bool searching_ = true;
+  std::vector<Candidate> outermost_;
+  std::vector<Priced> rest_;  ///< cheapest last
+};
+
+}  // namespace guide
