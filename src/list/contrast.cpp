@@ -28,8 +28,8 @@ struct PaintsGrey {
 double luminance(Colour colour) { return 0.2126 * linear(colour.r) + 0.7152 * linear(colour.g) + 0.0722 * linear(colour.b); }
 
 double contrast(Colour one, Colour other) {
-  const auto [darker, lighter] = std::minmax(luminance(one), luminance(other));
-  return (lighter + 0.05) / (darker + 0.05);
+  const double a = luminance(one), b = luminance(other);
+  return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
 }
 
 bool all_grey(const List& list) {

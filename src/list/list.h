@@ -29,6 +29,7 @@ enum class Role {
 enum class Dash { none, back };  ///< `back`: short strokes, the thread behind the cloth
 enum class Cap { round, flat };
 enum class Weight { regular, semibold, bold };
+enum class Figures { proportional, tabular };  ///< tabular: all equally wide, for numbers in columns
 enum class Align { left, centre, right };
 
 struct Stroke {  ///< an open or closed run of straight lines
@@ -61,6 +62,7 @@ struct Panel {  ///< a rectangle with rounded corners: filled, and outlined wher
 struct TypeStyle {
   double size_pt = 12;
   Weight weight = Weight::regular;
+  Figures figures = Figures::proportional;
   friend auto operator<=>(const TypeStyle&, const TypeStyle&) = default;
 };
 struct Text {  ///< one line of type, never wrapped

@@ -47,7 +47,7 @@ Line set_line(const Type::Inside& type, std::string_view text, list::TypeStyle s
   const std::string one = write_letters(letters.points);
   pango_layout_set_font_description(layout, describe(style).get());
   pango_layout_set_text(layout, one.data(), static_cast<int>(one.size()));
-  if (std::ranges::none_of(letters.points, g_unichar_isalpha)) equal_figures(layout);
+  if (style.figures == list::Figures::tabular) equal_figures(layout);
   PangoRectangle advance;
   pango_layout_line_get_extents(pango_layout_get_line_readonly(layout, 0), nullptr, &advance);
   line.width = advance.width * list::mm_per_pt / PANGO_SCALE;
@@ -55,12 +55,18 @@ Line set_line(const Type::Inside& type, std::string_view text, list::TypeStyle s
   return line;
 }
 
-void show_line(cairo_t* cr, const Line& line, list::Point left) {
+void show_line(cairo_t* cr, const Line& line, list::Point left, Lettering lettering) {
+  PangoLayoutLine* type = pango_layout_get_line_readonly(line.layout.get(), 0);
   cairo_save(cr);
   cairo_translate(cr, left.x, left.y);
   cairo_scale(cr, list::mm_per_pt, list::mm_per_pt);
   cairo_move_to(cr, 0, 0);
-  pango_cairo_show_layout_line(cr, pango_layout_get_line_readonly(line.layout.get(), 0));
+  if (lettering == Lettering::glyphs) {
+    pango_cairo_show_layout_line(cr, type);
+  } else {
+    pango_cairo_layout_line_path(cr, type);
+    cairo_fill(cr);
+  }
   cairo_restore(cr);
 }
 

@@ -30,13 +30,16 @@ struct Line {
 };
 
 /// Lays the text out in one line. Letters that nobody can see as such (line breaks, tabs, other controls) become spaces; bytes that are not UTF-8 become
-/// U+FFFD. A text without any letter is set in figures of equal width, so that columns of numbers stand one under the other.
+/// U+FFFD.
 Line set_line(const Type::Inside& type, std::string_view text, list::TypeStyle style);
 
 /// A description of the style in the families of font_families().
 Owned<PangoFontDescription, pango_font_description_free> describe(list::TypeStyle style);
 
+/// Cairo sets glyphs on whole pixels, which is quick; on coarse pixels the letters then stand unevenly, and their outlines are better.
+enum class Lettering { glyphs, outlines };
+
 /// Draws the line with its left end on the base line at this place (mm); the cairo context's unit is the millimetre, its source is set.
-void show_line(cairo_t* cr, const Line& line, list::Point left);
+void show_line(cairo_t* cr, const Line& line, list::Point left, Lettering lettering);
 
 }  // namespace paint

@@ -7,7 +7,6 @@
 #include "base/require.h"
 #include "list/bounds.h"
 #include "list/dashes.h"
-#include "paint/cairo/line.h"
 
 namespace paint {
 
@@ -50,6 +49,7 @@ void set_dash(cairo_t* cr, const list::Stroke& s) {
 struct Player {
   cairo_t* cr;
   const Type::Inside& type;
+  Lettering lettering;
   int clips = 0;
 
   void operator()(const list::Stroke& s) {
@@ -87,7 +87,7 @@ struct Player {
     if (t.text.empty()) return;
     const Line line = set_line(type, t.text, t.style);
     set_colour(cr, t.colour);
-    show_line(cr, line, {list::left_end(t, line.width), t.at.y});
+    show_line(cr, line, {list::left_end(t, line.width), t.at.y}, lettering);
   }
   void operator()(const list::ClipIn& c) {
     cairo_save(cr);
@@ -104,8 +104,8 @@ struct Player {
 
 }  // namespace
 
-void play(cairo_t* cr, const list::List& list, const Type::Inside& type) {
-  Player player{cr, type};
+void play(cairo_t* cr, const list::List& list, const Type::Inside& type, Lettering lettering) {
+  Player player{cr, type, lettering};
   cairo_set_line_join(cr, CAIRO_LINE_JOIN_ROUND);
   for (const list::Item& item : list.items) std::visit(player, item.what);
   base::require(player.clips == 0, "every clip ends");

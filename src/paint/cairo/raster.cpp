@@ -2,23 +2,31 @@
 #include <cairo.h>
 #include <fmt/core.h>
 
+#include <bit>
 #include <cmath>
+#include <cstdlib>
+#include <cstring>
 #include <new>
 
 #include "list/contrast.h"
 #include "paint/cairo/dpi.h"
+#include "paint/cairo/large_pages.h"
 #include "paint/cairo/owned.h"
 #include "paint/cairo/paint.h"
 #include "paint/cairo/play.h"
+#include "paint/cairo/reach.h"
 
 namespace paint {
 
 namespace {
 
 using Surface = Owned<cairo_surface_t, cairo_surface_destroy>;
+using Canvas = Owned<std::uint8_t, std::free>;
 using Context = Owned<cairo_t, cairo_destroy>;
 
-constexpr int longest_side = 32767;  ///< cairo's own limit
+constexpr double even_letters_from = 200;  ///< dots an inch from which a letter on whole pixels is nowhere more than 0.07 mm out
+constexpr int longest_side = 32767;           ///< cairo's own limit
+constexpr double most_dots = 400'000'000;     ///< 1.6 GB to draw on: A3 at 1200 dots an inch, and some more
 
 struct PageSize {
   int width = 0, height = 0;
@@ -30,6 +38,8 @@ base::Result<PageSize> page_size(const list::List& list, double dpi) {
   if (!(width >= 1 && height >= 1 && width <= longest_side && height <= longest_side))
     return base::trouble(base::TroubleKind::output, fmt::format("a page of {} x {} mm at {} dots per inch cannot be drawn: each side must have 1 to {} dots",
                                                                 list.width, list.height, dpi, longest_side));
+  if (width * height > most_dots)
+    return base::trouble(base::TroubleKind::output, fmt::format("a page of {} x {} dots cannot be drawn: more than {} dots in all", width, height, most_dots));
   return PageSize{static_cast<int>(width), static_cast<int>(height)};
 }
 
@@ -37,41 +47,53 @@ base::Trouble no_room(PageSize size, const char* why) {
   return {base::TroubleKind::output, fmt::format("a page of {} x {} dots cannot be drawn: {}", size.width, size.height, why)};
 }
 
-base::Result<Surface> draw(const list::List& list, const Type& type, double dpi, PageSize size) {
-  Surface surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, size.width, size.height));
+/// White 32-bit pixels, rows without padding.
+Canvas white_canvas(PageSize size) {
+  const std::size_t bytes = std::size_t{4} * static_cast<std::size_t>(size.width) * static_cast<std::size_t>(size.height);
+  Canvas canvas(static_cast<std::uint8_t*>(std::malloc(bytes)));
+  if (!canvas) return canvas;
+  ask_large_pages(canvas.get(), bytes);
+  std::memset(canvas.get(), 0xFF, bytes);
+  return canvas;
+}
+
+base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, PageSize size) {
+  Canvas canvas = white_canvas(size);
+  if (!canvas) return tl::make_unexpected(no_room(size, "out of memory"));
+  Surface surface(cairo_image_surface_create_for_data(canvas.get(), CAIRO_FORMAT_RGB24, size.width, size.height, 4 * size.width));
   Context cr(cairo_create(surface.get()));
-  cairo_set_source_rgb(cr.get(), 1, 1, 1);
-  cairo_paint(cr.get());
   cairo_scale(cr.get(), dpi / 25.4, dpi / 25.4);
-  play(cr.get(), list, type.inside());
+  play(cr.get(), list, type.inside(), dpi < even_letters_from ? Lettering::outlines : Lettering::glyphs);
   cairo_surface_flush(surface.get());
   if (const cairo_status_t status = cairo_status(cr.get()); status != CAIRO_STATUS_SUCCESS)
     return tl::make_unexpected(no_room(size, cairo_status_to_string(status)));
-  return surface;
+  return canvas;
 }
 
-/// Cairo's pixel is a 32-bit number 0x00rrggbb in the machine's own byte order.
-void to_rgb(std::vector<std::uint8_t>& row, const std::uint32_t* from, int width) {
+/// Cairo's pixel is a 32-bit number 0x00rrggbb in the machine's own byte order. The four bytes stored begin with r, g, b; the fourth is written over by
+/// the next pixel, so a row needs room for one byte more. Three times as fast as byte for byte.
+void to_rgb(std::uint8_t* row, const std::uint32_t* from, int width) {
   for (int x = 0; x < width; ++x) {
-    row[3 * x] = static_cast<std::uint8_t>(from[x] >> 16);
-    row[3 * x + 1] = static_cast<std::uint8_t>(from[x] >> 8);
-    row[3 * x + 2] = static_cast<std::uint8_t>(from[x]);
+    const std::uint32_t rgb = from[x] << 8;
+    const std::uint32_t bytes = std::endian::native == std::endian::little ? __builtin_bswap32(rgb) : rgb;
+    std::memcpy(row + 3 * x, &bytes, 4);
   }
 }
 
-void to_grey(std::vector<std::uint8_t>& row, const std::uint32_t* from, int width) {
+void to_grey(std::uint8_t* row, const std::uint32_t* from, int width) {
   for (int x = 0; x < width; ++x) row[x] = static_cast<std::uint8_t>(from[x]);
 }
 
-Pixels copy_pixels(cairo_surface_t* surface, PageSize size, bool grey) {
+Pixels copy_pixels(const std::uint8_t* canvas, PageSize size, bool grey) {
   Pixels pixels{.width = size.width, .height = size.height, .grey = grey, .bytes = {}};
-  const std::uint8_t* first = cairo_image_surface_get_data(surface);
-  const std::size_t stride = static_cast<std::size_t>(cairo_image_surface_get_stride(surface));
-  std::vector<std::uint8_t> row(static_cast<std::size_t>(size.width) * (grey ? 1 : 3));
-  pixels.bytes.reserve(row.size() * static_cast<std::size_t>(size.height));
+  const std::size_t stride = std::size_t{4} * static_cast<std::size_t>(size.width);
+  const std::size_t row_bytes = static_cast<std::size_t>(size.width) * (grey ? 1 : 3);
+  std::vector<std::uint8_t> row(row_bytes + 1);
+  pixels.bytes.reserve(row_bytes * static_cast<std::size_t>(size.height));
+  ask_large_pages(pixels.bytes.data(), pixels.bytes.capacity());
   for (std::size_t y = 0; y < static_cast<std::size_t>(size.height); ++y) {
-    (grey ? to_grey : to_rgb)(row, reinterpret_cast<const std::uint32_t*>(first + y * stride), size.width);
-    pixels.bytes.insert(pixels.bytes.end(), row.begin(), row.end());
+    (grey ? to_grey : to_rgb)(row.data(), reinterpret_cast<const std::uint32_t*>(canvas + y * stride), size.width);
+    pixels.bytes.insert(pixels.bytes.end(), row.data(), row.data() + row_bytes);
   }
   return pixels;
 }
@@ -81,10 +103,11 @@ Pixels copy_pixels(cairo_surface_t* surface, PageSize size, bool grey) {
 base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi) {
   const auto size = page_size(list, dpi);
   if (!size) return tl::make_unexpected(size.error());
+  if (auto near = check_reach(list); !near) return tl::make_unexpected(near.error());
   try {
-    auto surface = draw(list, type, dpi, *size);
-    if (!surface) return tl::make_unexpected(surface.error());
-    return copy_pixels(surface->get(), *size, list::all_grey(list));
+    auto canvas = draw(list, type, dpi, *size);
+    if (!canvas) return tl::make_unexpected(canvas.error());
+    return copy_pixels(canvas->get(), *size, list::all_grey(list));
   } catch (const std::bad_alloc&) {
     return tl::make_unexpected(no_room(*size, "out of memory"));
   }
