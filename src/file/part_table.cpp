@@ -1,0 +1,180 @@
+// [[part]]: the keys of every part, the keys of its kind, and the work that the kind makes of them.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "file/schema.h"
+#include "file/table_reader.h"
+#include "file/tables.h"
+
+namespace file {
+namespace {
+
+void read_part_name(const TableReader& table, course::Part& part, Reading& reading) {
+  table.require("name", "name = \"...\", a name of its own");
+  const Node* node = table.find("name");
+  const auto name = node ? read_name(*node, reading.faults) : std::nullopt;
+  if (!name) {
+    reading.names_known = false;
+    return;
+  }
+  part.name = *name;
+  part.place = node->place;
+  if (*name == "wash" || *name == "cut out")
+    reading.faults.add(*node, shown(*name), "another name: this one stands for a step of the work that needs no thread");
+  const auto [other, fresh] = reading.part_index.emplace(*name, static_cast<int>(reading.course.parts.size()));
+  if (!fresh)
+    reading.faults.add(*node, fmt::format("the name {} a second time", shown(*name)),
+                       fmt::format("a name of its own; the other part stands in line {}", reading.course.parts[other->second].place.line));
+}
+
+void read_part_thread(const TableReader& table, course::Part& part, Reading& reading) {
+  table.require("thread", "thread = \"...\", the name of a table [thread.NAME]");
+  const Node* node = table.find("thread");
+  const auto name = node ? read_any_text(*node, reading.faults) : std::nullopt;
+  if (!name) return;
+  part.thread = *name;
+  if (!reading.threads_known || reading.thread_index.count(*name) > 0) return;
+  Keys names;
+  for (const course::Thread& thread : reading.course.threads) names.push_back(thread.name);
+  const std::string expected = names.empty() ? "a thread with a table of its own, e.g. [thread.heavy]" : "a thread of the file";
+  constexpr std::size_t told = 6;
+  reading.faults.add(*node, fmt::format("the thread {}", shown(*name)),
+                     names.empty() || names.size() > told ? expected : fmt::format("{}: {}", expected, one_of(names)),
+                     reading.faults.nearest(*name, names));
+}
+
+const stitch::Kind* read_kind(const TableReader& table, course::Part& part) {
+  table.require("kind", "kind = " + one_of(kind_names()));
+  const Node* node = table.find("kind");
+  const auto name = node ? read_any_text(*node, table.faults()) : std::nullopt;
+  if (!name) return nullptr;
+  part.kind = *name;
+  const stitch::Kind* kind = stitch::find_kind(*name);
+  if (!kind && is_later_kind(*name))
+    table.faults().add(*node, fmt::format("the kind {}, {}", shown(*name), not_offered), one_of(kind_names()));
+  else if (!kind)
+    table.faults().add(*node, fmt::format("the kind {}", shown(*name)), one_of(kind_names()), table.faults().nearest(*name, kind_names()));
+  return kind;
+}
+
+std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::KeySpec& key, FaultList& faults) {
+  const auto wrapped = [](const auto& value) { return value ? std::optional(stitch::Value(*value)) : std::nullopt; };
+  switch (key.type) {
+    case stitch::KeyType::hole: return wrapped(read_hole(node, faults));
+    case stitch::KeyType::flag: return wrapped(read_flag(node, faults));
+    case stitch::KeyType::path: return wrapped(read_any_text(node, faults));
+    case stitch::KeyType::whole: {
+      const bool bounded = key.least != 0 || key.most != 0;
+      return wrapped(read_whole(node, bounded ? key.least : -stitch::coordinate_limit, bounded ? key.most : stitch::coordinate_limit, faults));
+    }
+    case stitch::KeyType::word: {
+      const Keys words(key.words.begin(), key.words.end());
+      const auto index = read_word(node, words, faults);
+      return index ? std::optional(stitch::Value(words[*index])) : std::nullopt;
+    }
+  }
+  return std::nullopt;
+}
+
+/// The keys of the kind, defaults filled in. True where all are there.
+bool read_kind_values(const TableReader& table, const stitch::Kind& kind, course::Part& part) {
+  const std::size_t before = table.faults().size();
+  for (const stitch::KeySpec& key : kind.keys) {
+    const Node* node = table.find(key.name);
+    std::optional<stitch::Value> value = node ? read_kind_value(*node, key, table.faults()) : key.fallback;
+    if (!node && key.required) table.require(key.name, fmt::format("the key {} of a part of kind {}", shown(key.name), shown(kind.name)));
+    if (value) part.values[std::string(key.name)] = std::move(*value);
+  }
+  return table.faults().size() == before;
+}
+
+/// Keys that are neither the part's nor its kind's. Where the kind is not known only keys of later versions are told.
+void refuse_part_keys(const TableReader& table, const stitch::Kind* kind, bool kind_is_later) {
+  Keys known = kind ? part_keys(*kind) : part_keys();
+  for (const Entry& entry : table.site().table->entries) {
+    const bool own = std::find(known.begin(), known.end(), entry.key) != known.end();
+    if (own) continue;
+    if (is_later_key(entry.key) && !kind_is_later)
+      table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), fmt::format("a key of {}", table.site().name));
+    if (!kind || is_later_key(entry.key)) known.push_back(entry.key);
+  }
+  table.refuse_others(known);
+}
+
+/// Lets the kind work it out; its faults are put in their places. True where there are none.
+bool build(const TableReader& table, const stitch::Kind& kind, course::Part& part) {
+  stitch::Outcome outcome = kind.build(part.values);
+  for (const stitch::KeyFault& fault : outcome.faults) {
+    const Node* node = table.find(fault.key);
+    if (!node) table.faults().add(table.site().place, table.site().length, fault.found, fault.expected, fault.suggestion);
+    else if (fault.offset == 0 && fault.length == 0) table.faults().add(*node, fault.found, fault.expected, fault.suggestion);
+    else table.faults().add_within(*node, fault.offset, fault.length, fault.found, fault.expected, fault.suggestion);
+  }
+  if (!outcome.faults.empty()) return false;
+  part.work = std::move(outcome.work);
+  return true;
+}
+
+PartFacts facts_of(const stitch::Work& work) {
+  PartFacts facts{true, {}};
+  for (const stitch::Pass& pass : work.passes) {
+    int n = 0;
+    for (const stitch::Run& run : pass.runs) n += static_cast<int>(run.stitches.size());
+    facts.stitches.push_back(n);
+  }
+  return facts;
+}
+
+class PartReader {
+ public:
+  explicit PartReader(Reading& reading) : reading_(reading) {}
+
+  void read(const Site& site) {
+    const TableReader table(site, reading_.faults);
+    course::Part part;
+    part.place = site.place;
+    for (const Entry& entry : site.table->entries) part.key_places[entry.key] = entry.node.place;
+    read_part_name(table, part, reading_);
+    const stitch::Kind* kind = read_kind(table, part);
+    read_part_thread(table, part, reading_);
+    table.take("notes", read_notes, part.notes);
+    table.take("begin_at", read_hole, part.begin_at);
+    table.take("count_from", read_hole, part.count_from);
+    const bool complete = kind && read_kind_values(table, *kind, part);
+    refuse_part_keys(table, kind, is_later_kind(part.kind));
+    reading_.parts.push_back(complete ? work_out(table, *kind, part) : PartFacts{});
+    reading_.course.parts.push_back(std::move(part));
+  }
+
+ private:
+  /// Not called any more once the course has too many stitches: nothing grows beyond the limit by more than one part.
+  PartFacts work_out(const TableReader& table, const stitch::Kind& kind, course::Part& part) {
+    if (stitches_ > stitch::stitch_limit || !build(table, kind, part)) return {};
+    stitches_ += static_cast<std::int64_t>(part.work.stitches.size());
+    if (stitches_ <= stitch::stitch_limit) return facts_of(part.work);
+    reading_.faults.add(part.place, 1, fmt::format("{} stitches in all up to this part", stitches_),
+                        fmt::format("at most {} in a course", stitch::stitch_limit));
+    return {};
+  }
+
+  Reading& reading_;
+  std::int64_t stitches_ = 0;
+};
+
+}  // namespace
+
+void read_part_tables(const Entry* entry, Reading& reading) {
+  const std::vector<Site> sites = tables_at(entry, "part", reading.faults);
+  if (entry && sites.empty()) reading.names_known = false;
+  PartReader parts(reading);
+  for (std::size_t i = 0; i < sites.size(); ++i) {
+    if (i == course::part_limit) {
+      reading.names_known = false;
+      return reading.faults.add(sites[i].place, sites[i].length, fmt::format("{} parts", sites.size()), fmt::format("at most {}", course::part_limit));
+    }
+    parts.read(sites[i]);
+  }
+}
+
+}  // namespace file

@@ -1,0 +1,67 @@
+#include "file/schema.h"
+
+#include <algorithm>
+#include <array>
+
+namespace file {
+namespace {
+
+constexpr std::array<std::string_view, 7> later_kinds{"edge", "satin", "star", "eyelet", "four-sided", "backstitch", "cutwork"};
+constexpr std::array<std::string_view, 23> later_keys{"turn", "mirror", "about", "out", "over", "along", "toward", "step",
+                                                      "centre", "centres", "reach", "points", "size", "legs", "open", "within",
+                                                      "leave", "bar_threads", "bars", "weaves", "picots", "fillings", "zone"};
+constexpr std::array<std::string_view, 3> later_stages{"cut", "bars", "fillings"};
+
+template <class Words>
+bool among(const Words& words, std::string_view word) {
+  return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+}  // namespace
+
+Keys root_keys() { return {"format", "course", "cloth", "thread", "habits", "part", "lesson"}; }
+
+Keys course_keys() {
+  return {"title",   "teacher", "first_day", "every", "days",  "start_time", "time_zone",    "holidays",
+          "minutes", "lessons", "students",  "hand",  "paper", "language",   "home_minutes", "seen_before"};
+}
+
+Keys cloth_keys() { return {"count", "per_cm", "line", "margin_mm", "colour", "size_threads", "middle", "begin"}; }
+
+Keys thread_keys() { return {"pearl", "tex", "colour", "needle", "ball_m", "ball_g", "price", "currency"}; }
+
+std::string length_key(std::string_view kind) { return std::string(kind) + "_length_cm"; }
+
+Keys habits_keys() {
+  Keys keys{"working_length_cm"};
+  for (const std::string& kind : kind_names()) keys.push_back(length_key(kind));
+  for (const char* key : {"tail_cm", "first_tail_cm", "take_up", "waste", "back_limit", "edge", "eyelet_needle", "stitches_a_minute", "count_cost"})
+    keys.emplace_back(key);
+  return keys;
+}
+
+Keys count_cost_keys() { return {"glance", "glance_to", "each", "second_leg", "under_stitches", "plain_landmark"}; }
+
+Keys kind_names() {
+  Keys names;
+  for (const stitch::Kind* kind : stitch::kinds()) names.emplace_back(kind->name);
+  return names;
+}
+
+Keys part_keys() { return {"name", "kind", "thread", "begin_at", "count_from", "notes"}; }
+
+Keys part_keys(const stitch::Kind& kind) {
+  const Keys all = part_keys();
+  Keys keys(all.begin(), all.begin() + 3);
+  for (const stitch::KeySpec& key : kind.keys) keys.emplace_back(key.name);
+  keys.insert(keys.end(), all.begin() + 3, all.end());
+  return keys;
+}
+
+Keys lesson_keys() { return {"title", "work", "notes", "date", "minutes", "locked"}; }
+
+bool is_later_kind(std::string_view kind) { return !stitch::find_kind(kind) && among(later_kinds, kind); }
+bool is_later_key(std::string_view key) { return among(later_keys, key); }
+bool is_later_stage(std::string_view stage) { return among(later_stages, stage); }
+
+}  // namespace file

@@ -1,0 +1,36 @@
+// Which tables and keys a course file has, in the order of the reference; what is written down for later versions stands apart.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "stitch/kind.h"
+
+namespace file {
+
+using Keys = std::vector<std::string>;
+
+Keys root_keys();
+Keys course_keys();
+Keys cloth_keys();
+Keys thread_keys();
+Keys habits_keys();
+Keys count_cost_keys();
+Keys kind_names();  ///< the kinds of part that this version offers
+Keys part_keys();   ///< of every part, whatever its kind
+/// Of a part of that kind: name, kind, thread, the kind's own, the further ones of every part.
+Keys part_keys(const stitch::Kind& kind);
+Keys lesson_keys();
+
+/// The key of the habits with a kind's working length: "cable" gives "cable_length_cm".
+std::string length_key(std::string_view kind);
+
+/// Kinds, and keys of parts, that the format has and this version does not offer yet.
+bool is_later_kind(std::string_view kind);
+bool is_later_key(std::string_view key);
+/// Stages of a lesson's work of that sort: cut, bars, fillings.
+bool is_later_stage(std::string_view stage);
+inline constexpr std::string_view not_offered = "not offered by this version";
+
+}  // namespace file
