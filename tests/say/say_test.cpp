@@ -73,7 +73,7 @@ TEST_CASE("count-ins: one leg, two legs, the hole itself, from the cut edges in 
   count_in.count.landmark.kind = guide::LandmarkKind::cloth_middle;
   count_in.count.legs = {{cloth::Way::N, 10}};
   CHECK(say::count_in(right, count_in) ==
-        "From the crossing of the two folds in the middle of the cloth, count 10 threads straight up. The needle comes up there: 1.");
+        "From the crossing of the two folds in the middle of the cloth count 10 threads straight up. The needle comes up there: 1.");
   count_in.count.legs = {{cloth::Way::N, 14}, {cloth::Way::W, 1}};
   CHECK(say::proof(right, count_in.count) == "From the crossing of the two folds in the middle of the cloth: 14 threads up, then 1 thread to the left.");
   CHECK(say::proof(left, count_in.count) == "From the crossing of the two folds in the middle of the cloth: 14 threads up, then 1 thread to the right.");
