@@ -85,8 +85,11 @@ class Reader {
       }
       if (next.kind == TokenKind::comma) {
         fault(tokens_.take(), item_in_words);
-      } else if (stray) {
-        fault(tokens_.take(), "a closing bracket without an opening one", "");
+        comma.reset();
+        continue;
+      }
+      if (stray) {
+        fault(tokens_.take(), "a closing bracket without an opening one", "no bracket there");
       } else {
         item(items, depth);
       }
@@ -107,9 +110,8 @@ class Reader {
       fault(next, in_words(next), "a comma before it");
       return std::nullopt;
     }
-    const std::string suggestion = next.kind == TokenKind::word && near_apart(next.text) ? "apart"
-                                   : next.kind == TokenKind::other                       ? ","
-                                                                                         : "";
+    const bool meant_apart = next.kind == TokenKind::word && next.text != "apart" && near_apart(next.text);
+    const std::string suggestion = meant_apart ? "apart" : next.kind == TokenKind::other ? "," : "";
     fault(next, in_words(next), depth > 0 ? "a comma or a closing bracket" : "a comma or the end of the path", suggestion);
     skip_item();
     return separator(depth);
