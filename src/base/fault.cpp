@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace base {
 namespace {
 
@@ -32,6 +34,15 @@ std::string blanks_before(std::string_view line, int column) {
   return blanks;
 }
 
+int characters(std::string_view text) { return static_cast<int>(std::count_if(text.begin(), text.end(), begins_character)); }
+
+/// Signs that would move or colour a terminal's text become a question mark.
+std::string harmless(std::string text) {
+  for (char& c : text)
+    if ((static_cast<unsigned char>(c) < 0x20 && c != '\t') || c == 0x7F) c = '?';
+  return text;
+}
+
 /// At most `room` characters of the line around the column; `column` is moved with it.
 std::string shortened(std::string_view line, int& column, int room) {
   std::vector<std::size_t> starts;
@@ -58,8 +69,8 @@ std::string render(std::string_view file_name, std::string_view source, const Fa
   if (line.empty()) return text;
   constexpr int room = 120;
   int column = fault.place.column;
-  const std::string shown = shortened(line, column, room);
-  const int length = std::max(1, std::min(fault.length, room - column + 1));
+  const std::string shown = harmless(shortened(line, column, room));
+  const int length = std::max(1, std::min(fault.length, characters(shown) - column + 1));
   text += fmt::format("  {}\n  {}{}\n", shown, blanks_before(shown, column), std::string(static_cast<std::size_t>(length), '^'));
   return text;
 }

@@ -27,7 +27,8 @@ struct Fault {
 using Faults = std::vector<Fault>;
 
 /// "frost.course.toml:12:8: found the number 33; expected ...; did you mean ...?" and below it the line with a caret.
-/// Ends in a line break. `source` is the whole text; a place outside it shows no line.
+/// Ends in a line break. `source` is the whole text; a place outside it shows no line. Of a long line at most 120 characters round the place
+/// are shown, and the caret line never runs beyond them.
 std::string render(std::string_view file_name, std::string_view source, const Fault& fault);
 
 }  // namespace base

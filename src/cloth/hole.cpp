@@ -7,7 +7,8 @@ namespace cloth {
 namespace {
 
 std::int64_t cross(Hole o, Hole a, Hole b) {
-  return static_cast<std::int64_t>(a.x - o.x) * (b.y - o.y) - static_cast<std::int64_t>(a.y - o.y) * (b.x - o.x);
+  const auto from = [](int start, int end) { return std::int64_t{end} - start; };
+  return from(o.x, a.x) * from(o.y, b.y) - from(o.y, a.y) * from(o.x, b.x);
 }
 int sign(std::int64_t v) { return v > 0 ? 1 : v < 0 ? -1 : 0; }
 
@@ -15,6 +16,21 @@ int sign(std::int64_t v) { return v > 0 ? 1 : v < 0 ? -1 : 0; }
 bool within(Stitch s, Hole h) {
   if (cross(s.a, s.b, h) != 0 || h == s.a || h == s.b) return false;
   return std::min(s.a.x, s.b.x) <= h.x && h.x <= std::max(s.a.x, s.b.x) && std::min(s.a.y, s.b.y) <= h.y && h.y <= std::max(s.a.y, s.b.y);
+}
+
+struct Sides {
+  int left = 0, right = 0;
+};
+
+/// How many corners of the box lie on either side of the line through the segment.
+Sides corners_beside(Stitch segment, Box box) {
+  Sides sides;
+  for (const Hole corner : {Hole{box.x0, box.y0}, Hole{box.x1, box.y0}, Hole{box.x1, box.y1}, Hole{box.x0, box.y1}}) {
+    const int side = sign(cross(segment.a, segment.b, corner));
+    sides.left += side < 0;
+    sides.right += side > 0;
+  }
+  return sides;
 }
 
 }  // namespace
@@ -29,21 +45,19 @@ void Box::grow(Hole h) {
 }
 
 bool crosses(Stitch segment, Box box) {
-  // Clips the segment by the four sides (Liang and Barsky); sides themselves do not count.
-  double from = 0, to = 1;
-  const double dx = segment.b.x - segment.a.x, dy = segment.b.y - segment.a.y;
-  const double p[4] = {-dx, dx, -dy, dy};
-  const double q[4] = {double(segment.a.x - box.x0), double(box.x1 - segment.a.x), double(segment.a.y - box.y0), double(box.y1 - segment.a.y)};
-  for (int i = 0; i < 4; ++i) {
-    if (p[i] == 0) {
-      if (q[i] <= 0) return false;
-    } else if (p[i] < 0) {
-      from = std::max(from, q[i] / p[i]);
-    } else {
-      to = std::min(to, q[i] / p[i]);
-    }
-  }
-  return to - from > 1e-9;
+  const Hole a = segment.a, b = segment.b;
+  if (box.width() <= 0 || box.height() <= 0) return false;
+  // Two convex shapes are apart when a line along one of their sides parts them; all in whole numbers.
+  if (std::max(a.x, b.x) <= box.x0 || std::min(a.x, b.x) >= box.x1 || std::max(a.y, b.y) <= box.y0 || std::min(a.y, b.y) >= box.y1) return false;
+  const Sides sides = corners_beside(segment, box);
+  return a == b || (sides.left > 0 && sides.right > 0);
+}
+
+bool touches(Stitch segment, Box box) {
+  const Hole a = segment.a, b = segment.b;
+  if (std::max(a.x, b.x) < box.x0 || std::min(a.x, b.x) > box.x1 || std::max(a.y, b.y) < box.y0 || std::min(a.y, b.y) > box.y1) return false;
+  const Sides sides = corners_beside(segment, box);
+  return sides.left < 4 && sides.right < 4;
 }
 
 bool meet_inside(Stitch s, Stitch t) {
