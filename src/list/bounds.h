@@ -6,9 +6,9 @@
 
 namespace list {
 
-/// The smallest upright rectangle, in mm, round all that the item inks, line widths and caps with it (joins are round, so half a line's width
-/// on every side is enough). Type: its advance by its font's ascent and descent, a little more than its ink. A clip: its rectangle, or nothing for
-/// ClipOut. An item that inks nothing (no points, no line and no filling) gives an empty rectangle, all 0.
+/// The smallest upright rectangle, in mm, round all that the item inks, line widths and caps with it (joins are round, so half a line's
+/// width on every side is enough). Type: its advance by its font's ascent and descent, a little more than its ink. A clip: its rectangle,
+/// or nothing for ClipOut. An item that inks nothing (no points, no line and no filling) gives an empty rectangle, all 0.
 [[nodiscard]] Rect bounds(const Item& item, const Measure& measure);
 
 /// The left end of a line of type of this width, mm.

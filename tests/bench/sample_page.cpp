@@ -24,7 +24,8 @@ struct Page {
     list.add(role, list::Stroke{.points = {from, to}, .width = width, .colour = colour(c), .dash = dash, .cap = cap});
   }
   void words(Role role, Point at, const std::string& text, double pt, list::Weight weight = list::Weight::regular) {
-    list.add(role, list::Text{.at = at, .text = text, .style = {pt, weight}, .align = list::Align::left, .colour = colour({0x16, 0x23, 0x3A})});
+    list.add(role,
+             list::Text{.at = at, .text = text, .style = {pt, weight}, .align = list::Align::left, .colour = colour({0x16, 0x23, 0x3A})});
   }
 };
 
@@ -32,9 +33,11 @@ constexpr Colour ink{0x16, 0x23, 0x3A}, now{0x1B, 0x36, 0x69}, before{0x9F, 0xB0
 
 void grid(Page& page, list::Rect r, double step) {
   for (int i = 0; i * step <= r.w; ++i)
-    page.line(Role::grid, {r.x + i * step, r.y}, {r.x + i * step, r.y + r.h}, i % 4 ? 0.14 : 0.22, i % 4 ? fine : coarse, list::Dash::none, list::Cap::flat);
+    page.line(Role::grid, {r.x + i * step, r.y}, {r.x + i * step, r.y + r.h}, i % 4 ? 0.14 : 0.22, i % 4 ? fine : coarse, list::Dash::none,
+              list::Cap::flat);
   for (int i = 0; i * step <= r.h; ++i)
-    page.line(Role::grid, {r.x, r.y + i * step}, {r.x + r.w, r.y + i * step}, i % 4 ? 0.14 : 0.22, i % 4 ? fine : coarse, list::Dash::none, list::Cap::flat);
+    page.line(Role::grid, {r.x, r.y + i * step}, {r.x + r.w, r.y + i * step}, i % 4 ? 0.14 : 0.22, i % 4 ? fine : coarse, list::Dash::none,
+              list::Cap::flat);
 }
 
 void stitches(Page& page, list::Rect r, double step) {
@@ -71,9 +74,11 @@ void map(Page& page, list::Rect r) {
 }
 
 const char* const said =
-    "Leave a 12 cm tail, to weave in later. From the upper end of the topmost block's left-hand stitch count 10 threads straight up. The needle comes up "
+    "Leave a 12 cm tail, to weave in later. From the upper end of the topmost block's left-hand stitch count 10 threads straight up. The "
+    "needle comes up "
     "there: 1. One stitch of the outer row, one of the inner, turn about. Each crosses 2 threads, on a slant 2 across and 2 down or up. "
-    "The outer row has one stitch more than the inner row here, and the needle cannot come up where it has just gone down in. So work this one stitch "
+    "The outer row has one stitch more than the inner row here, and the needle cannot come up where it has just gone down in. So work this "
+    "one stitch "
     "backwards: up one stitch ahead, and down into the corner hole. Then go on as before. ";
 
 void column(Page& page, Point at, double width, int lines) {

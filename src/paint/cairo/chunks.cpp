@@ -37,7 +37,8 @@ std::string to_latin1(std::u32string_view points) {
 }
 
 bool is_keyword(std::string_view word) {
-  const bool letters = std::ranges::all_of(word, [](char c) { return is_latin1(static_cast<std::uint8_t>(c)) && c != '\n' && c != '\xA0'; });
+  const bool letters =
+      std::ranges::all_of(word, [](char c) { return is_latin1(static_cast<std::uint8_t>(c)) && c != '\n' && c != '\xA0'; });
   return letters && !word.empty() && word.size() <= 79 && word.front() != ' ' && word.back() != ' ' && word.find("  ") == word.npos;
 }
 
@@ -55,7 +56,8 @@ void add_density(Bytes& file, double dpi) {
 void add_text(Bytes& file, const PngText& text) {
   base::require(is_keyword(text.keyword), "a PNG keyword has 1 to 79 Latin-1 letters");
   Letters letters = read_letters(text.text);
-  std::ranges::replace_if(letters.points, [](char32_t p) { return is_control(p) && p != '\n'; }, U' ');
+  std::ranges::replace_if(
+      letters.points, [](char32_t p) { return is_control(p) && p != '\n'; }, U' ');
   Bytes data;
   add_bytes(data, text.keyword);
   const bool latin1 = std::ranges::all_of(letters.points, is_latin1);

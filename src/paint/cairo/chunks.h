@@ -12,8 +12,8 @@ using Bytes = std::vector<std::uint8_t>;
 
 /// pHYs: dots per metre both ways, rounded (300 dots per inch: 11811).
 void add_density(Bytes& file, double dpi);
-/// tEXt where every letter is Latin-1, else iTXt, not compressed. Controls other than the line break become spaces, bytes that are not UTF-8 U+FFFD.
-/// The keyword must be 1 to 79 Latin-1 letters without a space at either end or two together.
+/// tEXt where every letter is Latin-1, else iTXt, not compressed. Controls other than the line break become spaces, bytes that are not
+/// UTF-8 U+FFFD. The keyword must be 1 to 79 Latin-1 letters without a space at either end or two together.
 void add_text(Bytes& file, const PngText& text);
 
 }  // namespace paint

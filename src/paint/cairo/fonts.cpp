@@ -1,4 +1,5 @@
-// Which fonts, and where Debian puts them. All of them together are read in about five milliseconds, so nothing is put off until it is needed.
+// Which fonts, and where Debian puts them. All of them together are read in about five milliseconds, so nothing is put off until it is
+// needed.
 #include "paint/cairo/fonts.h"
 
 #include <fmt/core.h>
@@ -13,13 +14,14 @@ namespace paint {
 namespace {
 
 constexpr const char* inter[] = {"Regular", "SemiBold", "Bold"};
-constexpr const char* noto_sans[] = {"-Regular",           "-Bold",        "Armenian-Regular", "Armenian-Bold",   "Georgian-Regular", "Georgian-Bold",
-                                     "Hebrew-Regular",     "Hebrew-Bold",  "Arabic-Regular",   "Arabic-Bold",     "Devanagari-Regular",
-                                     "Devanagari-Bold",    "Thai-Regular", "Thai-Bold",        "Symbols-Regular", "Symbols2-Regular",
-                                     "Math-Regular"};
+constexpr const char* noto_sans[] = {"-Regular",           "-Bold",           "Armenian-Regular", "Armenian-Bold",  "Georgian-Regular",
+                                     "Georgian-Bold",      "Hebrew-Regular",  "Hebrew-Bold",      "Arabic-Regular", "Arabic-Bold",
+                                     "Devanagari-Regular", "Devanagari-Bold", "Thai-Regular",     "Thai-Bold",      "Symbols-Regular",
+                                     "Symbols2-Regular",   "Math-Regular"};
 
-/// Pango asks for fontconfig's current set-up in a thread of its own as soon as a font map is made. An empty one, put there first, keeps the
-/// system's out: nothing ambient is read, and a start is milliseconds shorter. Never taken away again, since fontconfig is one for the process.
+/// Pango asks for fontconfig's current set-up in a thread of its own as soon as a font map is made. An empty one, put there first, keeps
+/// the system's out: nothing ambient is read, and a start is milliseconds shorter. Never taken away again, since fontconfig is one for the
+/// process.
 void keep_system_fonts_out() {
   static std::once_flag once;
   std::call_once(once, [] {
@@ -40,13 +42,14 @@ base::Result<void> add(FcConfig* set, const FontFile& file) {
 std::vector<FontFile> font_files() {
   std::vector<FontFile> files;
   for (const char* name : inter) files.push_back({fmt::format("/usr/share/fonts/opentype/inter/Inter-{}.otf", name), "fonts-inter"});
-  for (const char* name : noto_sans) files.push_back({fmt::format("/usr/share/fonts/truetype/noto/NotoSans{}.ttf", name), "fonts-noto-core"});
+  for (const char* name : noto_sans)
+    files.push_back({fmt::format("/usr/share/fonts/truetype/noto/NotoSans{}.ttf", name), "fonts-noto-core"});
   return files;
 }
 
 const char* font_families() {
-  return "Inter, Noto Sans, Noto Sans Armenian, Noto Sans Georgian, Noto Sans Hebrew, Noto Sans Arabic, Noto Sans Devanagari, Noto Sans Thai, "
-         "Noto Sans Symbols, Noto Sans Symbols2, Noto Sans Math";
+  return "Inter, Noto Sans, Noto Sans Armenian, Noto Sans Georgian, Noto Sans Hebrew, Noto Sans Arabic, Noto Sans Devanagari, "
+         "Noto Sans Thai, Noto Sans Symbols, Noto Sans Symbols2, Noto Sans Math";
 }
 
 base::Result<FontSet> make_font_set(std::span<const FontFile> wanted) {

@@ -1,4 +1,5 @@
-// Large memory touched at one go: asking the kernel for pages of 2 MB instead of 4 kB spares thousands of page faults. Only ever a matter of speed.
+// Large memory touched at one go: asking the kernel for pages of 2 MB instead of 4 kB spares thousands of page faults. Only ever a matter
+// of speed.
 #pragma once
 
 #include <cstddef>

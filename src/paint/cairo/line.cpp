@@ -15,9 +15,12 @@ namespace {
 
 PangoWeight pango_weight(list::Weight weight) {
   switch (weight) {
-    case list::Weight::regular: return PANGO_WEIGHT_NORMAL;
-    case list::Weight::semibold: return PANGO_WEIGHT_SEMIBOLD;
-    case list::Weight::bold: return PANGO_WEIGHT_BOLD;
+    case list::Weight::regular:
+      return PANGO_WEIGHT_NORMAL;
+    case list::Weight::semibold:
+      return PANGO_WEIGHT_SEMIBOLD;
+    case list::Weight::bold:
+      return PANGO_WEIGHT_BOLD;
   }
   return PANGO_WEIGHT_NORMAL;
 }

@@ -12,13 +12,16 @@
 
 namespace paint {
 
+/// Pango's font map keeps its hold on the font set for ever (pango 1.50) unless the set is taken from it first.
+void release_font_map(PangoFontMap* map);
+
 /// Lengths inside pango are points: the context is set to 72 dots an inch, and whoever draws scales by list::mm_per_pt.
 struct Type::Inside {
   struct Reach {
     double ascent = 0, descent = 0;  ///< mm for each pt of size
   };
   FontSet set;
-  Owned<PangoFontMap, g_object_unref> map;
+  Owned<PangoFontMap, release_font_map> map;
   Owned<PangoContext, g_object_unref> context;
   std::array<Reach, 3> reach;  ///< by list::Weight
 };
@@ -29,8 +32,8 @@ struct Line {
   bool complete = true;  ///< no letter is lacking, and the text is whole UTF-8
 };
 
-/// Lays the text out in one line. Letters that nobody can see as such (line breaks, tabs, other controls) become spaces; bytes that are not UTF-8 become
-/// U+FFFD.
+/// Lays the text out in one line. Letters that nobody can see as such (line breaks, tabs, other controls) become spaces; bytes that are not
+/// UTF-8 become U+FFFD.
 Line set_line(const Type::Inside& type, std::string_view text, list::TypeStyle style);
 
 /// A description of the style in the families of font_families().

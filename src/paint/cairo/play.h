@@ -9,7 +9,8 @@
 
 namespace paint {
 
-/// Draws every item in order. Clips must be paired (a ClipOut without its ClipIn, or one never closed, is a mistake of whoever made the list).
+/// Draws every item in order. Clips must be paired (a ClipOut without its ClipIn, or one never closed, is a mistake of whoever made the
+/// list).
 void play(cairo_t* cr, const list::List& list, const Type::Inside& type, Lettering lettering);
 
 }  // namespace paint

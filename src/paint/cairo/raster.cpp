@@ -25,8 +25,8 @@ using Canvas = Owned<std::uint8_t, std::free>;
 using Context = Owned<cairo_t, cairo_destroy>;
 
 constexpr double even_letters_from = 200;  ///< dots an inch from which a letter on whole pixels is nowhere more than 0.07 mm out
-constexpr int longest_side = 32767;           ///< cairo's own limit
-constexpr double most_dots = 400'000'000;     ///< 1.6 GB to draw on: A3 at 1200 dots an inch, and some more
+constexpr int longest_side = 32767;        ///< cairo's own limit
+constexpr double most_dots = 400'000'000;  ///< 1.6 GB to draw on: A3 at 1200 dots an inch, and some more
 
 struct PageSize {
   int width = 0, height = 0;
@@ -36,10 +36,12 @@ base::Result<PageSize> page_size(const list::List& list, double dpi) {
   if (auto allowed = check_dpi(dpi); !allowed) return tl::make_unexpected(allowed.error());
   const double width = std::round(list.width * dpi / 25.4), height = std::round(list.height * dpi / 25.4);
   if (!(width >= 1 && height >= 1 && width <= longest_side && height <= longest_side))
-    return base::trouble(base::TroubleKind::output, fmt::format("a page of {} x {} mm at {} dots per inch cannot be drawn: each side must have 1 to {} dots",
-                                                                list.width, list.height, dpi, longest_side));
+    return base::trouble(base::TroubleKind::output,
+                         fmt::format("a page of {} x {} mm at {} dots per inch cannot be drawn: each side must have 1 to {} dots",
+                                     list.width, list.height, dpi, longest_side));
   if (width * height > most_dots)
-    return base::trouble(base::TroubleKind::output, fmt::format("a page of {} x {} dots cannot be drawn: more than {} dots in all", width, height, most_dots));
+    return base::trouble(base::TroubleKind::output,
+                         fmt::format("a page of {} x {} dots cannot be drawn: more than {} dots in all", width, height, most_dots));
   return PageSize{static_cast<int>(width), static_cast<int>(height)};
 }
 
@@ -70,8 +72,8 @@ base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, 
   return canvas;
 }
 
-/// Cairo's pixel is a 32-bit number 0x00rrggbb in the machine's own byte order. The four bytes stored begin with r, g, b; the fourth is written over by
-/// the next pixel, so a row needs room for one byte more. Three times as fast as byte for byte.
+/// Cairo's pixel is a 32-bit number 0x00rrggbb in the machine's own byte order. The four bytes stored begin with r, g, b; the fourth is
+/// written over by the next pixel, so a row needs room for one byte more. Three times as fast as byte for byte.
 void to_rgb(std::uint8_t* row, const std::uint32_t* from, int width) {
   for (int x = 0; x < width; ++x) {
     const std::uint32_t rgb = from[x] << 8;

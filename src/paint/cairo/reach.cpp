@@ -1,4 +1,5 @@
-// Ten metres: no page that can be drawn is as large (cairo takes 32767 dots, 11.6 m at 72 an inch), and cairo's own numbers hold it at 300 dots an inch and more.
+// Ten metres: no page that can be drawn is as large (cairo takes 32767 dots, 11.6 m at 72 an inch), and cairo's own numbers hold it at 300
+// dots an inch and more.
 #include "paint/cairo/reach.h"
 
 #include <fmt/core.h>
@@ -34,8 +35,9 @@ struct Near {
 base::Result<void> check_reach(const list::List& list) {
   const auto far = std::ranges::find_if(list.items, [](const list::Item& item) { return !std::visit(Near{}, item.what); });
   if (far == list.items.end()) return {};
-  return base::trouble(base::TroubleKind::output, fmt::format("item {} of the page's {} has a place or measure that cannot be drawn, beyond {} mm",
-                                                              far - list.items.begin() + 1, list.items.size(), farthest));
+  return base::trouble(base::TroubleKind::output,
+                       fmt::format("item {} of the page's {} has a place or measure that cannot be drawn, beyond {} mm",
+                                   far - list.items.begin() + 1, list.items.size(), farthest));
 }
 
 }  // namespace paint

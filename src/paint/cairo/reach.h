@@ -6,7 +6,8 @@
 
 namespace paint {
 
-/// A Trouble that names the first item with a number that is none, or with a place or measure beyond ten metres: cairo would draw it wrongly, or for ever.
+/// A Trouble that names the first item with a number that is none, or with a place or measure beyond ten metres: cairo would draw it
+/// wrongly, or for ever.
 base::Result<void> check_reach(const list::List& list);
 
 }  // namespace paint

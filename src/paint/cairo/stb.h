@@ -15,7 +15,8 @@ struct PngBytes {
   std::span<const std::uint8_t> view() const { return {memory.get(), length}; }
 };
 
-/// Rows from the top, without padding, 1 (grey) or 3 (red, green, blue) bytes a pixel. (width * channels + 1) * height must fit an int. Safe in threads.
+/// Rows from the top, without padding, 1 (grey) or 3 (red, green, blue) bytes a pixel. (width * channels + 1) * height must fit an int.
+/// Safe in threads.
 PngBytes stb_png(const std::uint8_t* pixels, int width, int height, int channels);
 
 }  // namespace paint

@@ -40,6 +40,11 @@ Type::Inside::Reach measure_reach(PangoContext* context, list::Weight weight) {
 
 }  // namespace
 
+void release_font_map(PangoFontMap* map) {
+  pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(map), nullptr);
+  g_object_unref(map);
+}
+
 Type::Type(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 Type::~Type() = default;
 
