@@ -1,0 +1,96 @@
+// The rows of src/CMakeLists.txt: which folder may include which, and what its library or program links.
+#pragma once
+
+#include <map>
+#include <regex>
+#include <set>
+#include <sstream>
+#include <string>
+#include <vector>
+
+namespace house {
+
+struct Row {
+  std::string name;                         ///< "paint_cairo"; a program's own name
+  std::string path;                         ///< under src/: "paint/cairo"
+  std::vector<std::string> needs;           ///< names of rows
+  std::vector<std::string> uses;            ///< targets of libraries
+};
+
+using Rows = std::vector<Row>;
+
+inline std::vector<std::string> words_of(const std::string& text) {
+  std::istringstream stream(text);
+  std::vector<std::string> words;
+  for (std::string word; stream >> word;) words.push_back(word);
+  return words;
+}
+
+inline Row folder_row(const std::vector<std::string>& words) {
+  Row row{words[0], words[0], {}, {}};
+  std::string part;
+  for (std::size_t i = 1; i < words.size(); ++i) {
+    if (words[i] == "PATH" || words[i] == "NEEDS" || words[i] == "USES") part = words[i];
+    else if (part == "PATH") row.path = words[i];
+    else (part == "NEEDS" ? row.needs : row.uses).push_back(words[i]);
+  }
+  return row;
+}
+
+/// tellekant_folder(...) rows, then programs: add_executable(NAME ${FOLDER_sources}) with its target_link_libraries(NAME PRIVATE ...).
+inline Rows rows_of(const std::string& cmake) {
+  const std::string text = std::regex_replace(cmake, std::regex("#[^\n]*"), "");
+  const auto calls = [&](const std::string& pattern) {
+    const std::regex regex(pattern);
+    return std::vector<std::smatch>(std::sregex_iterator(text.begin(), text.end(), regex), {});
+  };
+  Rows rows;
+  for (const auto& call : calls("tellekant_folder\\(([^)]*)\\)")) rows.push_back(folder_row(words_of(call[1])));
+  std::map<std::string, std::string> programs;  // program to its folder
+  for (const auto& call : calls("add_executable\\(\\s*([\\w-]+)\\s+\\$\\{(\\w+)_sources\\}")) programs[call[1]] = call[2];
+  for (const auto& [program, folder] : programs) {
+    Row row{program, folder, {}, {}};
+    for (const auto& call : calls("target_link_libraries\\(\\s*" + program + "\\s+PRIVATE([^)]*)\\)"))
+      for (const std::string& linked : words_of(call[1]))
+        linked.starts_with("tk_") ? row.needs.push_back(linked.substr(3)) : row.uses.push_back(linked);
+    rows.push_back(row);
+  }
+  return rows;
+}
+
+inline const Row* row_named(const Rows& rows, const std::string& name) {
+  for (const Row& row : rows)
+    if (row.name == name) return &row;
+  return nullptr;
+}
+
+/// The row and all that it needs, and what those need in turn.
+inline std::set<std::string> reach_of(const Rows& rows, const std::string& name) {
+  std::set<std::string> reached;
+  std::vector<std::string> open{name};
+  while (!open.empty()) {
+    const std::string next = open.back();
+    open.pop_back();
+    if (!reached.insert(next).second) continue;
+    if (const Row* row = row_named(rows, next)) open.insert(open.end(), row->needs.begin(), row->needs.end());
+  }
+  return reached;
+}
+
+/// Every library that the row links, its own and those of what it needs.
+inline std::set<std::string> libraries_of(const Rows& rows, const std::string& name) {
+  std::set<std::string> libraries;
+  for (const std::string& reached : reach_of(rows, name))
+    if (const Row* row = row_named(rows, reached)) libraries.insert(row->uses.begin(), row->uses.end());
+  return libraries;
+}
+
+/// The row whose folder holds the file ("cloth/way.h", a path under src/): the longest that fits.
+inline const Row* row_of_file(const Rows& rows, const std::string& file) {
+  const Row* best = nullptr;
+  for (const Row& row : rows)
+    if (file.starts_with(row.path + "/") && (!best || row.path.size() > best->path.size())) best = &row;
+  return best;
+}
+
+}  // namespace house
