@@ -4,8 +4,9 @@
 #include <png.h>
 
 #include <algorithm>
-#include <chrono>
+#include <cstddef>
 #include <cstring>
+#include <ctime>
 #include <vector>
 
 #include "base/require.h"
@@ -29,20 +30,32 @@ const paint::Pixels& page(bench::Ink ink) {
   return ink == bench::Ink::coloured ? *coloured : *grey;
 }
 
-template <class Work>
-double seconds(const Work& work) {
-  const auto start = std::chrono::steady_clock::now();
-  work();
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+/// Processor time of the whole process, so that what else the machine does counts little.
+double now() {
+  timespec time{};
+  clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &time);
+  return static_cast<double>(time.tv_sec) + 1e-9 * static_cast<double>(time.tv_nsec);
 }
 
-/// The median of eleven, so that one interruption does not count.
+template <class Work>
+double seconds(const Work& work) {
+  const double start = now();
+  work();
+  return now() - start;
+}
+
+double median(std::vector<double> times) {
+  const auto middle = times.begin() + static_cast<std::ptrdiff_t>(times.size() / 2);
+  std::ranges::nth_element(times, middle);
+  return *middle;
+}
+
+/// Of eleven, so that one interruption does not count.
 template <class Work>
 double median_seconds(const Work& work) {
   std::vector<double> times(11);
   for (double& time : times) time = seconds(work);
-  std::ranges::nth_element(times, times.begin() + 5);
-  return times[5];
+  return median(times);
 }
 
 double memset_seconds() {
@@ -75,8 +88,6 @@ std::vector<std::uint8_t> libpng_level_6(const paint::Pixels& pixels) {
   return file;
 }
 
-double per_iteration(const benchmark::State& state, double total) { return total / static_cast<double>(state.iterations()); }
-
 bench::Ink ink_of(const benchmark::State& state) { return state.range(0) ? bench::Ink::grey : bench::Ink::coloured; }
 
 void fill_memory(benchmark::State& state) {
@@ -96,31 +107,24 @@ void draw_page(benchmark::State& state) {
 /// Aim: memsets at most 30.
 void draw_and_write_page(benchmark::State& state) {
   const list::List list = bench::sample_page(type(), ink_of(state));
-  const double fill = memset_seconds();
-  double total = 0;
+  std::vector<double> times;
   std::size_t bytes = 0;
-  for (auto _ : state) {
-    const auto start = std::chrono::steady_clock::now();
-    const auto file = paint::png(*paint::raster(list, type(), dpi), dpi, {});
-    total += std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-    bytes = file->size();
-  }
-  state.counters["memsets"] = per_iteration(state, total) / fill;
+  for (auto _ : state) times.push_back(seconds([&] { bytes = paint::png(*paint::raster(list, type(), dpi), dpi, {})->size(); }));
+  state.counters["memsets"] = median(times) / memset_seconds();
   state.counters["bytes"] = static_cast<double>(bytes);
 }
 
 /// Aims: size_ratio and time_ratio, ours over libpng's, below 1.
 void write_page(benchmark::State& state) {
   const paint::Pixels& pixels = page(ink_of(state));
-  const std::size_t theirs = libpng_level_6(pixels).size();
-  const double their_time = median_seconds([&] { benchmark::DoNotOptimize(libpng_level_6(pixels)); });
-  double total = 0;
+  std::vector<double> times;
   std::size_t bytes = 0;
-  for (auto _ : state) total += seconds([&] { bytes = paint::png(pixels, dpi, {})->size(); });
-  state.counters["size_ratio"] = static_cast<double>(bytes) / static_cast<double>(theirs);
-  state.counters["time_ratio"] = per_iteration(state, total) / their_time;
+  for (auto _ : state) times.push_back(seconds([&] { bytes = paint::png(pixels, dpi, {})->size(); }));
+  const auto theirs = static_cast<double>(libpng_level_6(pixels).size());
+  state.counters["size_ratio"] = static_cast<double>(bytes) / theirs;
+  state.counters["time_ratio"] = median(times) / median_seconds([&] { benchmark::DoNotOptimize(libpng_level_6(pixels)); });
   state.counters["bytes"] = static_cast<double>(bytes);
-  state.counters["libpng_bytes"] = static_cast<double>(theirs);
+  state.counters["libpng_bytes"] = theirs;
 }
 
 void write_page_libpng(benchmark::State& state) {

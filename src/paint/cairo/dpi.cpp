@@ -1,4 +1,4 @@
-// The limits of density: 72 is a screen of old, 1200 a fine printer; an A4 page at 1200 takes half a gigabyte to draw.
+// The limits of density: 72 is a screen of old, 1200 a fine printer; an A4 page at 1200 takes nearly a gigabyte to draw.
 #include "paint/cairo/dpi.h"
 
 #include <fmt/core.h>

@@ -35,11 +35,12 @@ class Type : public list::Measure {
 };
 
 /// The page at so many dots per inch (72..1200); width and height are mm * dpi / 25.4, rounded. White ground. Grey where every colour is a
-/// grey, so that nothing is lost.
+/// grey, so that nothing is lost. A Trouble: another density, a side of no dots or more than 32767, more than 400 million dots, an item with a
+/// place or measure beyond ten metres or not a number, no memory.
 base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi);
 
 struct PngText {
-  std::string keyword, text;  ///< Latin-1 keyword; text that is not Latin-1 goes into iTXt
+  std::string keyword, text;  ///< Latin-1 keyword of 1 to 79 letters; text in UTF-8, where it is not Latin-1 it goes into iTXt
 };
 /// A PNG file in memory: stb_image_write with libdeflate, pHYs of the dpi, text chunks.
 base::Result<std::vector<std::uint8_t>> png(const Pixels& pixels, double dpi, std::span<const PngText> texts);
