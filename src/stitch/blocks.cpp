@@ -6,6 +6,7 @@
 #include <array>
 #include <unordered_map>
 
+#include "stitch/keys.h"
 #include "stitch/kinds.h"
 #include "stitch/ring_side.h"
 #include "stitch/squares.h"
@@ -212,9 +213,7 @@ Outcome build(const Values& values) {
 
 Kind blocks_kind() {
   return {.name = "blocks",
-          .keys = {{.name = "start", .type = KeyType::hole, .required = true, .fallback = {}, .words = {}},
-                   {.name = "first", .type = KeyType::word, .fallback = Value(std::string("upright")), .words = {"across", "upright"}},
-                   {.name = "path", .type = KeyType::path, .required = true, .fallback = {}, .words = {}}},
+          .keys = {required_hole("start"), word("first", "upright", {"across", "upright"}), required_path("path")},
           .build = build,
           .stitches_a_minute = 6};  // an assumption, no source
 }

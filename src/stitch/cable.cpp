@@ -7,6 +7,7 @@
 #include <unordered_set>
 
 #include "stitch/crossings.h"
+#include "stitch/keys.h"
 #include "stitch/kinds.h"
 #include "stitch/line.h"
 #include "stitch/rows.h"
@@ -174,10 +175,7 @@ Outcome build(const Values& values) {
 
 Kind cable_kind() {
   return {.name = "cable",
-          .keys = {{.name = "start", .type = KeyType::hole, .required = true, .fallback = {}, .words = {}},
-                   {.name = "path", .type = KeyType::path, .required = true, .fallback = {}, .words = {}},
-                   {.name = "rows", .type = KeyType::whole, .fallback = Value(2), .words = {}, .least = 2, .most = 3},
-                   {.name = "rows_lie", .type = KeyType::word, .fallback = Value(std::string("right")), .words = {"right", "left"}}},
+          .keys = {required_hole("start"), required_path("path"), whole("rows", 2, 2, 3), word("rows_lie", "right", {"right", "left"})},
           .build = build,
           .stitches_a_minute = 5};  // an assumption, no source
 }

@@ -45,8 +45,8 @@ class Reader {
   using Items = std::vector<PathItem>;
 
   void fault_at(std::size_t offset, std::size_t length, std::string found, std::string expected, std::string suggestion = "") {
-    if (parsed_.faults.size() > path_fault_limit) return;
     parsed_.faults.push_back({key_, offset, length, std::move(found), std::move(expected), std::move(suggestion)});
+    if (parsed_.faults.size() > path_fault_limit) tokens_ = Tokens("");  // enough is told: the rest is not read
   }
   void fault(const Token& token, std::string found, std::string expected, std::string suggestion = "") {
     fault_at(token.offset, token.text.size(), std::move(found), std::move(expected), std::move(suggestion));

@@ -57,8 +57,8 @@ TEST_CASE("items after the limit are still looked at") {
 }
 
 TEST_CASE("files filled with one thing") {
-  for (const char* text : {"E 1,", "100000 x (E 1),", "100000 x (Q),", "1 x (", "(", ")", ",", "Q", "Q ", "9", "9 ", "E 1 ", "6 x ", ";",
-                           "E 1 apart ", "\u00D8 ", "\n", "NE"}) {
+  for (const std::string text : {"E 1,", "100000 x (E 1),", "100000 x (Q),", "1 x (", "(", ")", ",", "Q", "Q ", "9", "9 ", "E 1 ", "6 x ",
+                                 ";", "E 1 apart ", "\u00D8 ", "\n", "NE"}) {
     CAPTURE(text);
     const ParsedPath parsed = quickly(repeated(text, file_limit));
     CHECK(!parsed.faults.empty());

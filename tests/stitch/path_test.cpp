@@ -65,9 +65,9 @@ TEST_CASE("groups are written out") {
 
 TEST_CASE("groups may be nested eight deep, not nine") {
   const auto nested = [](int depth) {
-    std::string text = "E 1";
-    for (int i = 0; i < depth; ++i) text = "1 x (" + text + ")";
-    return text;
+    std::string text;
+    for (int i = 0; i < depth; ++i) text += "1 x (";
+    return text + "E 1" + std::string(static_cast<std::size_t>(depth), ')');
   };
   CHECK(items(nested(group_depth_limit)) == "E 1");
   CHECK(marked(nested(group_depth_limit + 1)) == "44+1 a group within groups, too deep");
