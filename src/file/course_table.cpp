@@ -20,14 +20,15 @@ void read_title(const TableReader& table, course::Course& course) {
   if (text && text->value.find_first_not_of(" \t") == std::string::npos) table.faults().add(*node, "an empty title", "the name of the course");
 }
 
-/// Days rise, each later than the one before.
-void check_rising(const std::vector<Node>& items, FaultList& faults) {
+/// Days rise, each later than the one before. What is no day is told elsewhere.
+void check_rising(const Node& node, FaultList& faults) {
+  const List* list = node.as<List>();
   const base::Date* before = nullptr;
-  for (const Node& item : items) {
+  for (const Node& item : list ? list->items : std::vector<Node>{}) {
     const auto* day = item.as<base::Date>();
-    if (day && before && *day <= *before)
-      faults.add(item, fmt::format("the day {}", base::iso(*day)), fmt::format("a day after {}", base::iso(*before)));
-    if (day) before = day;
+    if (!day || day->year() < first_year) continue;
+    if (before && *day <= *before) faults.add(item, base::iso(*day), fmt::format("a day after {}", base::iso(*before)));
+    before = day;
   }
 }
 
@@ -38,10 +39,10 @@ void read_days(const TableReader& table, course::Course& course) {
   table.list("days", course::lesson_limit, read_date, course.days);
   const Entry* days = table.site().table->find("days");
   if (!days) return;
-  check_rising(table.items("days", course::lesson_limit), table.faults());
+  check_rising(days->node, table.faults());
   if (table.find("every")) table.faults().add_key(*days, "both \"every\" and \"days\"", "one of them: a rhythm, or the days themselves");
   if (course.first_day && !course.days.empty() && course.days[0] != *course.first_day)
-    table.faults().add(days->node, fmt::format("{} as first of the days", base::iso(course.days[0])),
+    table.faults().add(days->node.as<List>()->items[0], fmt::format("{} as first of the days", base::iso(course.days[0])),
                        fmt::format("the first_day, {}", base::iso(*course.first_day)));
 }
 

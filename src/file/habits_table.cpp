@@ -14,7 +14,7 @@ constexpr double least_length = 20, most_length = 300;  // cm
 constexpr double least_usable = 10;                     // cm that two tails must leave of a working length
 
 void refuse_later(const TableReader& table, const Entry& entry, std::string_view kind) {
-  table.faults().add_key(entry, fmt::format("the kind of part {}", shown(kind)), std::string(not_offered) + ", which knows " + one_of(kind_names()));
+  table.faults().add_key(entry, fmt::format("the kind of part {}, {}", shown(kind), not_offered), one_of(kind_names()));
 }
 
 void read_lengths(const TableReader& table, course::Habits& habits) {
@@ -60,18 +60,14 @@ void read_speeds(const TableReader& habits_table, course::Habits& habits) {
   const auto site = table_at(entry, "[habits.stitches_a_minute]", habits_table.faults());
   if (!site) return;
   const TableReader table(*site, habits_table.faults());
-  Keys known = kind_names();
   for (const std::string& kind : kind_names()) {
     double speed = 0;
     table.number(kind, 0.1, 100, speed);
     if (speed > 0) habits.stitches_a_minute[kind] = speed;
   }
-  for (const Entry& own : site->table->entries) {
-    if (!is_later_kind(own.key)) continue;
-    refuse_later(table, own, own.key);
-    known.push_back(own.key);
-  }
-  table.refuse_others(known);
+  for (const Entry& own : site->table->entries)
+    if (is_later_kind(own.key)) refuse_later(table, own, own.key);
+  table.refuse_others(kind_names(), [](const std::string& key) { return is_later_kind(key); });
 }
 
 void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {
@@ -88,19 +84,18 @@ void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {
   table.refuse_others(count_cost_keys());
 }
 
-/// Refuses unknown keys; a length of a kind of later versions is told as such.
-void refuse_others(const TableReader& table) {
-  Keys known = habits_keys();
+/// The kind of later versions whose working length the key is, or "".
+std::string later_kind_of(std::string_view key) {
   constexpr std::string_view ending = "_length_cm";
-  for (const Entry& entry : table.site().table->entries) {
-    const std::string_view key = entry.key;
-    if (key.size() <= ending.size() || key.substr(key.size() - ending.size()) != ending) continue;
-    const std::string_view kind = key.substr(0, key.size() - ending.size());
-    if (!is_later_kind(kind)) continue;
-    refuse_later(table, entry, kind);
-    known.emplace_back(key);
-  }
-  table.refuse_others(known);
+  if (key.size() <= ending.size() || key.substr(key.size() - ending.size()) != ending) return {};
+  const std::string kind(key.substr(0, key.size() - ending.size()));
+  return is_later_kind(kind) ? kind : std::string();
+}
+
+void refuse_others(const TableReader& table) {
+  for (const Entry& entry : table.site().table->entries)
+    if (const std::string kind = later_kind_of(entry.key); !kind.empty()) refuse_later(table, entry, kind);
+  table.refuse_others(habits_keys(), [](const std::string& key) { return !later_kind_of(key).empty(); });
 }
 
 }  // namespace

@@ -77,13 +77,24 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
   return std::nullopt;
 }
 
+std::string example(const stitch::KeySpec& key) {
+  switch (key.type) {
+    case stitch::KeyType::hole: return "[x, y]";
+    case stitch::KeyType::whole: return fmt::format("{}", key.least);
+    case stitch::KeyType::flag: return "true";
+    case stitch::KeyType::word: return one_of(Keys(key.words.begin(), key.words.end()));
+    case stitch::KeyType::path: return "\"...\", e.g. \"E 12, S 12\"";
+  }
+  return {};
+}
+
 /// The keys of the kind, defaults filled in. True where all are there.
 bool read_kind_values(const TableReader& table, const stitch::Kind& kind, course::Part& part) {
   const std::size_t before = table.faults().size();
   for (const stitch::KeySpec& key : kind.keys) {
     const Node* node = table.find(key.name);
     std::optional<stitch::Value> value = node ? read_kind_value(*node, key, table.faults()) : key.fallback;
-    if (!node && key.required) table.require(key.name, fmt::format("the key {} of a part of kind {}", shown(key.name), shown(kind.name)));
+    if (!node && key.required) table.require(key.name, fmt::format("{} = {}", key.name, example(key)));
     if (value) part.values[std::string(key.name)] = std::move(*value);
   }
   return table.faults().size() == before;
@@ -91,15 +102,14 @@ bool read_kind_values(const TableReader& table, const stitch::Kind& kind, course
 
 /// Keys that are neither the part's nor its kind's. Where the kind is not known only keys of later versions are told.
 void refuse_part_keys(const TableReader& table, const stitch::Kind* kind, bool kind_is_later) {
-  Keys known = kind ? part_keys(*kind) : part_keys();
-  for (const Entry& entry : table.site().table->entries) {
-    const bool own = std::find(known.begin(), known.end(), entry.key) != known.end();
-    if (own) continue;
-    if (is_later_key(entry.key) && !kind_is_later)
-      table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), fmt::format("a key of {}", table.site().name));
-    if (!kind || is_later_key(entry.key)) known.push_back(entry.key);
-  }
-  table.refuse_others(known);
+  const Keys known = kind ? part_keys(*kind) : part_keys();
+  const std::string all = fmt::format("a key of {}: {}", table.site().name, fmt::join(known, ", "));
+  const auto later = [&](const std::string& key) {
+    return is_later_key(key) && std::find(known.begin(), known.end(), key) == known.end();
+  };
+  for (const Entry& entry : table.site().table->entries)
+    if (later(entry.key) && !kind_is_later) table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), all);
+  if (kind) table.refuse_others(known, later);
 }
 
 /// Lets the kind work it out; its faults are put in their places. True where there are none.

@@ -33,18 +33,24 @@ std::optional<base::Fault> check_format(const Table& root, FaultList& faults) {
   return std::nullopt;
 }
 
+/// A key that stands before all headers, or a table of another name.
+void refuse_root(const Entry& entry, FaultList& faults) {
+  const auto has = [&](const Keys& keys) { return std::find(keys.begin(), keys.end(), entry.key) != keys.end(); };
+  if (entry.node.as<Table>() || entry.node.as<List>())
+    return faults.add_key(entry, fmt::format("the table {}", shown(entry.key)),
+                          "[course], [cloth], [thread.NAME], [habits], [[part]] or [[lesson]]", faults.nearest(entry.key, root_keys()));
+  std::string expected = "format = 1 alone before the first table";
+  for (const auto& [table, keys] : {std::pair("[course]", course_keys()), {"[cloth]", cloth_keys()}, {"[habits]", habits_keys()}})
+    if (has(keys)) expected = fmt::format("it below the line {}", table);
+  faults.add_key(entry, fmt::format("the key {} outside of a table", shown(entry.key)), expected, faults.nearest(entry.key, {"format"}));
+}
+
 void check_tables(const Table& root, FaultList& faults) {
   for (const char* name : {"course", "cloth"})
     if (!root.find(name)) faults.add(top, 1, fmt::format("no table [{}]", name), fmt::format("[{}] with its keys", name));
   const Keys names = root_keys();
-  for (const Entry& entry : root.entries) {
-    if (std::find(names.begin(), names.end(), entry.key) != names.end()) continue;
-    const bool table = entry.node.as<Table>() || entry.node.as<List>();
-    std::string nearest = faults.nearest(entry.key, names);
-    faults.add_key(entry, fmt::format("{} {}", table ? "the table" : "the key", shown(entry.key)),
-                   table ? "[course], [cloth], [thread.NAME], [habits], [[part]] or [[lesson]]" : "keys within a table such as [course]",
-                   std::move(nearest));
-  }
+  for (const Entry& entry : root.entries)
+    if (std::find(names.begin(), names.end(), entry.key) == names.end()) refuse_root(entry, faults);
 }
 
 void read_tables(const Table& root, Reading& reading) {

@@ -31,15 +31,28 @@ base::Fault key_again(const Slip& slip) {
   return {place, in_braces ? 1 : characters(name), fmt::format("the key \"{}\" a second time", name), "each key once in its table", ""};
 }
 
+/// The place of the header that the reason names: the library tells either its own or that of the next line.
+base::TextPlace header_place(const Slip& slip, std::string_view name) {
+  const auto& all = slip.outline.statements;
+  const Statement* s = slip.statement();
+  if (!s) return slip.lines.place_of(slip.byte);
+  const std::string_view opening = slip.text().substr(s->begin, name.size() + 2);
+  const bool own = s->header && opening.find(name) != std::string_view::npos;
+  return slip.lines.place_of(!own && s->begin == slip.byte && s != all.data() ? std::prev(s)->begin : s->begin);
+}
+
 base::Fault header_again(const Slip& slip) {
   const std::string_view name = named(slip.reason);
-  const base::TextPlace place = slip.lines.place_of(slip.byte);
+  const base::TextPlace place = header_place(slip, name);
   const int length = slip.lines.rest_of_line(place);
   const bool many = name == "part" || name == "lesson";
-  if (slip.says("array-of-tables"))
+  if (slip.says("array-of-tables") && slip.says("existing table"))
     return {place, length, fmt::format("[[{0}]] after [{0}]", name),
-            many ? "double brackets each time" : fmt::format("[{}] once, in single brackets", name), ""};
-  if (slip.says("as table") || many) return {place, length, fmt::format("[{}]", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
+            many ? "double brackets, each time" : fmt::format("[{}] once, in single brackets", name), ""};
+  if (slip.says("existing array") && slip.says("as table")) return {place, length, fmt::format("[{}]", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
+  if (slip.says("as table") || slip.says("array-of-tables"))
+    return {place, length, fmt::format("the table [{}] where there is a value already", name), "each name for one thing", ""};
+  if (many) return {place, length, fmt::format("[{}] a second time", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
   return {place, length, fmt::format("the table [{}] a second time", name), "each table once", ""};
 }
 
@@ -49,8 +62,10 @@ base::Fault pair_slip(const Slip& slip) {
     const bool letter = !slip.at_file_end() && static_cast<unsigned char>(slip.text()[slip.byte]) >= 0x80;
     return slip.here(letter ? std::string(plain_name) : "= and a value behind the key");
   }
-  if (slip.says("expected value") || slip.says("end-of-file")) return slip.here("= and a value behind the key");
   const std::string_view text = slip.text();
+  const std::size_t before = slip.byte == 0 ? std::string_view::npos : text.find_last_not_of(" \t\r\n", slip.byte - 1);
+  const bool after_sign = before != std::string_view::npos && text[before] == '=';
+  if (slip.says("expected value") || slip.says("end-of-file")) return slip.here(after_sign ? "a value behind the =" : "= and a value behind the key");
   const auto digit = [&](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
   if (slip.byte > 0 && !slip.at_file_end() && text[slip.byte] == ',' && digit(slip.byte - 1) && digit(slip.byte + 1))
     return slip.here("a decimal point in a number, e.g. 8.7");
@@ -59,8 +74,10 @@ base::Fault pair_slip(const Slip& slip) {
 
 base::Fault header_slip(const Slip& slip) {
   if (slip.says("cannot redefine")) return header_again(slip);
-  if (slip.says("cannot insert"))
-    return slip.here("nothing more for a table that is written in { }");
+  if (slip.says("cannot insert")) {
+    const base::TextPlace place = header_place(slip, named(slip.reason));
+    return {place, slip.lines.rest_of_line(place), fmt::format("the table [{}]", named(slip.reason)), "nothing more for a table that is written in { }", ""};
+  }
   if (slip.says("blank bare keys")) return slip.here("the name of a table between the brackets");
   if (slip.says("contiguous")) return slip.here("two brackets without a blank between them: [[part]]");
   if (slip.says("comment or whitespace")) return slip.here("the end of the line behind the table's name, or a comment after #");

@@ -15,10 +15,12 @@ void TableReader::require(std::string_view key, std::string_view example) const 
   if (!find(key)) faults_.add(site_.place, site_.length, fmt::format("no \"{}\" in {}", key, site_.name), std::string(example));
 }
 
-void TableReader::refuse_others(const std::vector<std::string>& keys) const {
+void TableReader::refuse_others(const std::vector<std::string>& keys, const std::function<bool(const std::string&)>& told) const {
   for (const Entry& entry : site_.table->entries) {
-    if (std::find(keys.begin(), keys.end(), entry.key) != keys.end()) continue;
-    faults_.add_key(entry, fmt::format("the key {}", shown(entry.key)), fmt::format("a key of {}", site_.name), faults_.nearest(entry.key, keys));
+    if (std::find(keys.begin(), keys.end(), entry.key) != keys.end() || (told && told(entry.key))) continue;
+    std::string nearest = faults_.nearest(entry.key, keys);
+    const std::string all = nearest.empty() ? fmt::format(": {}", fmt::join(keys, ", ")) : "";
+    faults_.add_key(entry, fmt::format("the key {}", shown(entry.key)), fmt::format("a key of {}{}", site_.name, all), std::move(nearest));
   }
 }
 

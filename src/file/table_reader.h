@@ -1,6 +1,7 @@
 // Takes the keys of one table, one after another: what is written and right goes into the course, all else is told once.
 #pragma once
 
+#include <functional>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -29,8 +30,8 @@ class TableReader {
 
   /// Adds a fault where the key is not written; `example` shows how it is.
   void require(std::string_view key, std::string_view example) const;
-  /// Adds a fault for each written key that is not among these.
-  void refuse_others(const std::vector<std::string>& keys) const;
+  /// Adds a fault for each written key that is not among these and was not `told` of already.
+  void refuse_others(const std::vector<std::string>& keys, const std::function<bool(const std::string&)>& told = nullptr) const;
 
   template <class T>
   void whole(std::string_view key, int least, int most, T& into) const {

@@ -70,7 +70,7 @@ bool name_is_right(std::string_view name, base::TextPlace place, int length, Fau
     return false;
   };
   if (name.empty()) return wrong("an empty name", "a name");
-  if (name.front() == ' ' || name.back() == ' ') return wrong("a name with a blank at its end", "a name without blanks before and behind it");
+  if (name.front() == ' ' || name.back() == ' ') return wrong("a name with a blank before or behind it", "a name without");
   if (name.find('/') != std::string_view::npos) return wrong("a / in a name", "a name without / (it parts the stages of a lesson's work)");
   if (control_in(name, false) != std::string_view::npos) return wrong("a control character in a name", "letters and signs in one line");
   if (characters(name) > name_limit) return wrong(fmt::format("a name of {} characters", characters(name)), fmt::format("at most {}", name_limit));

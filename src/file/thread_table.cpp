@@ -4,6 +4,7 @@
 #include "file/schema.h"
 #include "file/table_reader.h"
 #include "file/tables.h"
+#include "file/write_value.h"
 
 namespace file {
 namespace {
@@ -19,7 +20,7 @@ void read_thickness(const TableReader& table, course::Thread& thread) {
 }
 
 void read_thread(const Entry& entry, Reading& reading) {
-  const auto site = table_at(&entry, fmt::format("[thread.{}]", entry.key), reading.faults);
+  const auto site = table_at(&entry, fmt::format("[thread.{}]", write_key(entry.key)), reading.faults);
   if (!site) return;
   course::Thread thread;
   thread.name = entry.key;

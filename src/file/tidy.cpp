@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "file/comments.h"
 #include "file/course_file.h"
@@ -49,8 +50,10 @@ class Writer {
     out_ += '\n';
   }
 
+  /// Before a header: a blank line, and comments that wait for one.
   void blank() {
     if (!out_.empty()) out_ += '\n';
+    lines(std::exchange(waiting_, {}));
   }
 
   void pairs(const Table& from, const Keys& keys) {
@@ -75,10 +78,19 @@ class Writer {
     if (entry) table(entry->node, header, segments, keys);
   }
 
+  /// A header [thread] of its own is not written; its comments go to the first and the last thread.
   void threads(const Entry* entry) {
     if (!entry) return;
+    const int line = entry->node.place.line;
+    const bool own = comments_.header_at(line, 1) && !entry->node.as<Table>()->entries.empty();
+    if (own) {
+      Remarks remarks = comments_.take(line);
+      waiting_ = std::move(remarks.before);
+      if (!remarks.trailing.empty()) waiting_.push_back(std::move(remarks.trailing));
+    }
     for (const Entry& thread : entry->node.as<Table>()->entries)
       table(&thread, fmt::format("[thread.{}]", write_key(thread.key)), thread_keys(), 2);
+    if (own) lines(comments_.take_end(line));
   }
 
   /// The header stands only where it was written, or where it has a key.
@@ -107,6 +119,7 @@ class Writer {
   }
 
   Comments comments_;
+  CommentLines waiting_;
   std::string out_;
 };
 

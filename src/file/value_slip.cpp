@@ -33,8 +33,10 @@ bool looks_like_time(std::string_view word) {
 }
 
 /// A text without its marks: the rest of its line, as far as it is one plain text.
-std::string unmarked_text(std::string_view text, std::size_t begin) {
-  std::string_view rest = text.substr(begin, text.substr(begin).find_first_of("\r\n#,[]{}\"\\"));
+std::string unmarked_text(const Slip& slip, std::size_t begin) {
+  const bool in_list = slip.statement() && slip.statement()->depth > 0;
+  std::string_view rest = slip.text().substr(begin);
+  rest = rest.substr(0, rest.find_first_of(in_list ? "\r\n#,[]{}\"\\" : "\r\n#[]{}\"\\"));
   const std::size_t last = rest.find_last_not_of(" \t");
   rest = last == std::string_view::npos ? rest : rest.substr(0, last + 1);
   return rest.size() <= 80 ? std::string(rest) : std::string();
@@ -46,18 +48,26 @@ std::string expected_number(const Slip& slip, std::string_view word) {
   return "a number alone, e.g. 90 or 8.7; a text stands in quotation marks";
 }
 
-std::string expected_word(const Slip& slip, std::size_t begin, std::string_view word) {
-  if (!base::nearest_word(word, {"true", "false"}).empty()) return "true or false, in small letters";
-  const std::string text = unmarked_text(slip.text(), begin);
-  return text.empty() ? std::string(any_value) : fmt::format("a text in quotation marks: \"{}\"", text);
+base::Fault number_slip(const Slip& slip, const Word& at, std::string_view word) {
+  std::string expected = expected_number(slip, word);
+  if (looks_like_time(word)) expected = "a time in quotation marks, e.g. \"18:30\"";
+  if (looks_like_date(word)) expected = "a day of the calendar as year-month-day with two digits for month and day, e.g. 2027-01-12";
+  return {slip.lines.place_of(at.begin), characters(word), fmt::format("\"{}\"", word), std::move(expected), ""};
 }
 
-std::string expected_instead(const Slip& slip, std::size_t begin, std::string_view word) {
-  if (begins_with_curly_mark(word)) return "straight quotation marks round a text: \"...\"";
-  if (looks_like_time(word)) return fmt::format("a time in quotation marks: \"{}\"", word);
-  if (looks_like_date(word)) return "a day of the calendar as year-month-day with two digits for month and day, e.g. 2027-01-12";
-  if (begins_as_number(word)) return expected_number(slip, word);
-  return expected_word(slip, begin, word);
+base::Fault word_slip(const Slip& slip, const Word& at, std::string_view word) {
+  base::Fault fault{slip.lines.place_of(at.begin), characters(word), fmt::format("{} without quotation marks", word), "", ""};
+  if (begins_with_curly_mark(word)) {
+    fault.found = std::string(word);
+    fault.expected = "straight quotation marks round a text: \"...\"";
+  } else if (!base::nearest_word(word, {"true", "false"}).empty()) {
+    fault.found = std::string(word);
+    fault.expected = "true or false, in small letters";
+  } else {
+    const std::string text = unmarked_text(slip, at.begin);
+    fault.expected = text.empty() ? std::string(any_value) : fmt::format("a text in quotation marks: \"{}\"", text);
+  }
+  return fault;
 }
 
 }  // namespace
@@ -66,10 +76,9 @@ base::Fault value_slip(const Slip& slip) {
   const Word at = word_around(slip.text(), slip.byte);
   const std::string_view word = slip.text().substr(at.begin, at.end - at.begin);
   if (word.empty() || slip.says("control character") || slip.says("space or tab")) return slip.here(std::string(any_value));
-  constexpr std::size_t shown = 60;
-  const int length = characters(word);
-  const std::string found = length <= static_cast<int>(shown) ? fmt::format("\"{}\"", word) : "a very long word without quotation marks";
-  return {slip.lines.place_of(at.begin), length, found, expected_instead(slip, at.begin, word), ""};
+  constexpr int shown = 60;
+  if (characters(word) > shown) return slip.here(std::string(any_value));
+  return begins_as_number(word) ? number_slip(slip, at, word) : word_slip(slip, at, word);
 }
 
 }  // namespace file

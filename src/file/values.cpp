@@ -52,7 +52,6 @@ std::optional<bool> read_flag(const Node& node, FaultList& faults) {
 }
 
 std::optional<base::Date> read_date(const Node& node, FaultList& faults) {
-  constexpr int first = 1900, last = 2999;
   constexpr std::string_view expected = "a date as year-month-day without quotation marks, e.g. 2027-01-12";
   const auto* date = node.as<base::Date>();
   if (!date) {
@@ -61,9 +60,9 @@ std::optional<base::Date> read_date(const Node& node, FaultList& faults) {
     faults.add(node, kind_of_value(node), std::string(expected), meant ? base::iso(*meant) : "");
     return std::nullopt;
   }
-  const int year = static_cast<int>(date->year());
-  if (year >= first && year <= last) return *date;
-  faults.add(node, fmt::format("the year {}", year), fmt::format("a year from {} to {}", first, last));
+  if (date->year() >= first_year && date->year() <= last_year) return *date;
+  faults.add(node, fmt::format("the year {}", static_cast<int>(date->year())),
+             fmt::format("a year from {} to {}", static_cast<int>(first_year), static_cast<int>(last_year)));
   return std::nullopt;
 }
 

@@ -16,7 +16,7 @@ std::optional<int> read_whole(const Node& node, int least, int most, FaultList& 
 /// Whole or with decimals; never infinite, never "not a number".
 std::optional<double> read_number(const Node& node, double least, double most, FaultList& faults);
 std::optional<bool> read_flag(const Node& node, FaultList& faults);
-/// A local date from 1900 to 2999.
+/// A local date of the years first_year to last_year.
 std::optional<base::Date> read_date(const Node& node, FaultList& faults);
 /// [x, y] in whole numbers from -limit to limit.
 std::optional<cloth::Hole> read_hole(const Node& node, FaultList& faults);
@@ -41,6 +41,7 @@ std::optional<std::string> read_price(const Node& node, FaultList& faults);
 /// "18:30", or the local time 18:30:00; given as "18:30".
 std::optional<std::string> read_time(const Node& node, FaultList& faults);
 
+inline constexpr std::chrono::year first_year{1900}, last_year{2999};
 inline constexpr int name_limit = 60, line_limit = 200, notes_limit = 4000;  ///< characters
 
 }  // namespace file

@@ -137,9 +137,10 @@ class ItemReader {
   }
 
   void not_a_range(const Stretch& piece) {
-    if (is_later_stage(piece.text)) return wrong(piece, "the stage", std::string(not_offered));
-    wrong(piece, "the stage", item_.pass ? "a range of stitches, e.g. \"1..20\"" : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"",
-          likely_range(piece.text));
+    const std::string expected = item_.pass ? "a range of stitches, e.g. \"1..20\"" : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"";
+    if (is_later_stage(piece.text))
+      return wrong(piece.offset, piece.text.size(), fmt::format("the stage {}, {}", shown(piece.text), not_offered), expected);
+    wrong(piece, "the stage", expected, likely_range(piece.text));
   }
 
   /// "1-20", "1...20", "1–20": two numbers with something else between them.

@@ -1,0 +1,241 @@
+// Faults of [[part]], exactly as they are shown.
+#include <doctest/doctest.h>
+
+#include "read_faults.h"
+
+TEST_CASE("keys that a part must have") {
+  CHECK(faults_with(R"([[part]]
+)") ==
+        R"(x:8:1: found no "name" in [[part]]; expected name = "...", a name of its own
+  [[part]]
+  ^^^^^^^^
+x:8:1: found no "kind" in [[part]]; expected kind = "blocks" or "cable"
+  [[part]]
+  ^^^^^^^^
+x:8:1: found no "thread" in [[part]]; expected thread = "...", the name of a table [thread.NAME]
+  [[part]]
+  ^^^^^^^^
+)");
+}
+
+TEST_CASE("unknown kinds and threads") {
+  CHECK(faults_with(R"([[part]]
+name = "a"
+kind = "cabel"
+thread = "heavi"
+foo = 1
+)") ==
+        R"(x:10:8: found the kind "cabel"; expected "blocks" or "cable"; did you mean cable?
+  kind = "cabel"
+         ^^^^^^^
+x:11:10: found the thread "heavi"; expected a thread of the file: "heavy"; did you mean heavy?
+  thread = "heavi"
+           ^^^^^^^
+)");
+}
+
+TEST_CASE("what this version does not offer") {
+  CHECK(faults_with(R"([[part]]
+name = "a"
+kind = "star"
+thread = "fine"
+points = 8
+)") ==
+        R"(x:10:8: found the kind "star", not offered by this version; expected "blocks" or "cable"
+  kind = "star"
+         ^^^^^^
+x:11:10: found the thread "fine"; expected a thread of the file: "heavy"
+  thread = "fine"
+           ^^^^^^
+)");
+  CHECK(faults_with(R"([[part]]
+name = "a"
+kind = "blocks"
+thread = "heavy"
+start = [0, 0]
+path = "E 3"
+turn = 4
+mirror = "x"
+about = [0.5, 0]
+weaves = 3
+strat = 1
+rows = 3
+)") ==
+        R"(x:14:1: found the key "turn", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+  turn = 4
+  ^^^^
+x:15:1: found the key "mirror", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+  mirror = "x"
+  ^^^^^^
+x:16:1: found the key "about", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+  about = [0.5, 0]
+  ^^^^^
+x:17:1: found the key "weaves", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+  weaves = 3
+  ^^^^^^
+x:18:1: found the key "strat"; expected a key of [[part]]; did you mean start?
+  strat = 1
+  ^^^^^
+x:19:1: found the key "rows"; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+  rows = 3
+  ^^^^
+)");
+}
+
+TEST_CASE("every value of a part") {
+  CHECK(faults_with(R"([[part]]
+name = "a/b"
+kind = "cable"
+thread = "heavy"
+start = [0]
+path = 5
+rows = 4
+rows_lie = "rihgt"
+begin_at = [1, "x"]
+count_from = 5
+notes = 7
+[[part]]
+name = "wash"
+kind = "cable"
+thread = "heavy"
+[[part]]
+name = ""
+kind = 5
+thread = 5
+[[part]]
+name = "x "
+kind = ""
+thread = ""
+)") ==
+        R"(x:9:8: found a / in a name; expected a name without / (it parts the stages of a lesson's work)
+  name = "a/b"
+         ^^^^^
+x:12:9: found a list of 1; expected a hole [x, y] in whole numbers
+  start = [0]
+          ^^^
+x:13:8: found a whole number; expected a text in quotation marks
+  path = 5
+         ^
+x:14:8: found the number 4; expected a whole number from 2 to 3
+  rows = 4
+         ^
+x:15:12: found "rihgt"; expected "right" or "left"; did you mean right?
+  rows_lie = "rihgt"
+             ^^^^^^^
+x:16:16: found a text; expected a whole number from -100000 to 100000
+  begin_at = [1, "x"]
+                 ^^^
+x:17:14: found a whole number; expected a hole [x, y] in whole numbers
+  count_from = 5
+               ^
+x:18:9: found a whole number; expected a text in quotation marks
+  notes = 7
+          ^
+x:19:1: found no "start" in [[part]]; expected start = [x, y]
+  [[part]]
+  ^^^^^^^^
+x:19:1: found no "path" in [[part]]; expected path = "...", e.g. "E 12, S 12"
+  [[part]]
+  ^^^^^^^^
+x:20:8: found "wash"; expected another name: this one stands for a step of the work that needs no thread
+  name = "wash"
+         ^^^^^^
+x:24:8: found an empty name; expected a name
+  name = ""
+         ^^
+x:25:8: found a whole number; expected a text in quotation marks
+  kind = 5
+         ^
+x:26:10: found a whole number; expected a text in quotation marks
+  thread = 5
+           ^
+x:28:8: found a name with a blank before or behind it; expected a name without
+  name = "x "
+         ^^^^
+x:29:8: found the kind ""; expected "blocks" or "cable"
+  kind = ""
+         ^^
+x:30:10: found the thread ""; expected a thread of the file: "heavy"
+  thread = ""
+           ^^
+)");
+}
+
+TEST_CASE("a fault within a path stands at its own column where the text is plain") {
+  CHECK(faults_with(R"([[part]]
+name = "a"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = "E 12, SX 34, S 13"
+[[part]]
+name = "a"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = """E 12, SX 34"""
+[[part]]
+name = "b"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = "E 12,\tSX 34"
+[[part]]
+name = "c"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = 'E 12, SX 34'
+[[part]]
+name = "d"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = ""
+[[part]]
+name = "e"
+kind = "cable"
+thread = "heavy"
+start = [0, 0]
+path = "E 12, "
+)") ==
+        R"(x:13:15: found the word "SX"; expected a direction (N, NE, E, SE, S, SW, W or NW); did you mean SE?
+  path = "E 12, SX 34, S 13"
+                ^^
+x:15:8: found the name "a" a second time; expected a name of its own; the other part stands in line 9
+  name = "a"
+         ^^^
+x:19:8: found the word "SX"; expected a direction (N, NE, E, SE, S, SW, W or NW); did you mean SE?
+  path = """E 12, SX 34"""
+         ^^^^^^^^^^^^^^^^^
+x:25:8: found the word "SX"; expected a direction (N, NE, E, SE, S, SW, W or NW); did you mean SE?
+  path = "E 12,\tSX 34"
+         ^^^^^^^^^^^^^^
+x:31:15: found the word "SX"; expected a direction (N, NE, E, SE, S, SW, W or NW); did you mean SE?
+  path = 'E 12, SX 34'
+                ^^
+x:37:8: found an empty path; expected a direction and a number (NE 8), or a group (6 x (S 4, E 4))
+  path = ""
+         ^^
+x:43:13: found a comma with nothing after it; expected a direction and a number (NE 8), or a group (6 x (S 4, E 4))
+  path = "E 12, "
+              ^
+)");
+}
+
+TEST_CASE("a part is worked out although its thread is not there") {
+  CHECK(faults_with(R"([[part]]
+name = "a"
+kind = "cable"
+thread = "fine"
+start = [0, 0]
+path = "E 13"
+)") ==
+        R"(x:11:10: found the thread "fine"; expected a thread of the file: "heavy"
+  thread = "fine"
+           ^^^^^^
+x:13:11: found the number 13; expected an even number of threads: 12 or 14
+  path = "E 13"
+            ^^
+)");
+}
