@@ -29,6 +29,7 @@ struct Worked {
 /// A pass planned, as a circle (closed) or a line.
 struct Round {
   bool closed = false;
+  stitch::Order order = stitch::Order::in_turn;
   std::vector<Worked> stitches;
   std::vector<int> starts;  ///< indices at which a trail may begin, rising: level pairs clear of corners, first stitches of blocks
 };
@@ -50,6 +51,7 @@ struct Under {
 /// A round with its start put in, and its thread worked out.
 struct Trail {
   bool closed = false;
+  stitch::Order order = stitch::Order::in_turn;
   std::vector<Worked> stitches;
   std::vector<Under> under;
   std::vector<int> ends;        ///< stitches with which a new thread starts, rising; 0 is always there
@@ -59,7 +61,8 @@ struct Trail {
 
 /// How long a thread is, and what is lost of it.
 struct Lengths {
-  double usable_threads = 300;  ///< path (front and back) that one length gives, in threads of the cloth
+  double usable_threads = 300;    ///< path (front and back) that one length gives, in threads of the cloth
+  double first_less_threads = 0;  ///< so much less in the very first one, whose tail is longer
 };
 
 /// The trail that begins with stitch `start` of the round (0 for a line). Back travel beyond the limit is led under stitches worked before
