@@ -46,6 +46,7 @@ std::string several_lines(std::string_view text) {
 }
 
 std::string shortest(double value) {
+  if (value == 0) return "0";  // also for -0.0
   std::array<char, 400> digits{};  // the longest double has 309 digits before its point, the smallest some 340 behind it
   const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::fixed).ptr;
   return {digits.data(), end};
