@@ -153,6 +153,8 @@ struct Anchor {
 };
 /// For every thread of the trail, where its tails go: under the nearest stitches worked before (all parts), some tail_threads long.
 std::vector<Anchor> anchors(const course::Course& course, const std::vector<PlacedTrail>& trails, int trail, double tail_threads);
+/// The same of every trail, with what lies where worked out only once: in time linear in the design.
+std::vector<std::vector<Anchor>> all_anchors(const course::Course& course, const std::vector<PlacedTrail>& trails, double tail_threads);
 
 // ---- close-ups ------------------------------------------------------------------------------------------------------
 
