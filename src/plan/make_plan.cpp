@@ -40,7 +40,8 @@ class Maker {
     const auto own = habits.length_cm.find(part.kind);
     const double length_cm = own == habits.length_cm.end() ? habits.working_length_cm : own->second;
     const double usable_mm = 10 * (length_cm - 2 * habits.tail_cm);
-    return {std::max(1.0, usable_mm / (cloth::mm(1, course_.cloth.count) * (1 + habits.take_up)))};
+    const double mm_a_thread = cloth::mm(1, course_.cloth.count) * (1 + habits.take_up);
+    return {std::max(1.0, usable_mm / mm_a_thread), 10 * std::max(0.0, habits.first_tail_cm - habits.tail_cm) / mm_a_thread};
   }
 
   /// Puts the start into a pass's round, where its count-in is best then.

@@ -215,6 +215,7 @@ Kind blocks_kind() {
   return {.name = "blocks",
           .keys = {required_hole("start"), word("first", "upright", {"across", "upright"}), required_path("path")},
           .build = build,
+          .craft_rank = 0,
           .stitches_a_minute = 6};  // an assumption, no source
 }
 

@@ -90,7 +90,8 @@ void add_passes(Work& work, const std::vector<Row>& rows) {
 void doubt_crossing(Work& work, const std::vector<Row>& rows) {
   std::vector<cloth::Stitch> all;
   for (const Row& row : rows) all.insert(all.end(), row.stitches.begin(), row.stitches.end());
-  const auto meeting = first_meeting(all);
+  auto meeting = first_meeting(all);
+  if (const auto shared = first_shared_start(all); shared && (!meeting || *shared < *meeting)) meeting = shared;
   if (!meeting) return;
   const auto find = [&](int number) {
     std::size_t row = 0, stitch = static_cast<std::size_t>(number);

@@ -69,4 +69,16 @@ class Finder {
 
 std::optional<std::pair<int, int>> first_meeting(std::span<const cloth::Stitch> stitches) { return Finder(stitches).first(); }
 
+std::optional<std::pair<int, int>> first_shared_start(std::span<const cloth::Stitch> stitches) {
+  std::vector<std::pair<cloth::Hole, int>> starts;
+  for (std::size_t i = 0; i < stitches.size(); ++i) starts.emplace_back(stitches[i].a, static_cast<int>(i));
+  std::sort(starts.begin(), starts.end());
+  std::optional<std::pair<int, int>> first;
+  for (std::size_t i = 1; i < starts.size(); ++i) {
+    const std::pair pair{starts[i - 1].second, starts[i].second};
+    if (starts[i - 1].first == starts[i].first && (!first || pair < *first)) first = pair;
+  }
+  return first;
+}
+
 }  // namespace stitch
