@@ -81,19 +81,19 @@ std::optional<Step> legal_step(Square from, Square to) {
 bool straight_back(Step one, Step next) { return next.way == cloth::turned(one.way, 4); }
 
 void close(Chain& chain, const PathItem& last_item, ItemFaults& faults) {
-  constexpr std::size_t fewest = 4;
   std::vector<Square>& squares = chain.squares;
   if (squares.size() < 2) return;
   if (squares.back().at == squares.front().at) {
     if (squares.back().grain != squares.front().grain) {
       faults.at_item(last_item, "which ends on the first block with its stitches square to it",
                      "a ring with an even number of slanted steps");
-    } else if (squares.size() > fewest && !straight_back(chain.steps.back(), chain.steps.front())) {
+    } else if (!straight_back(chain.steps.back(), chain.steps.front())) {
       squares.pop_back();
       chain.closed = true;
     }
     return;
   }
+  constexpr std::size_t fewest = 4;  // with less it is an arch over four free threads
   if (squares.size() < fewest) return;
   const auto step = legal_step(squares.back(), squares.front());
   if (!step || straight_back(chain.steps.back(), *step) || straight_back(*step, chain.steps.front())) return;

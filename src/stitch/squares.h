@@ -37,8 +37,8 @@ struct Chain {
 };
 
 /// Lays the squares out. A ring is closed by its last block being the first again (it is dropped) or standing one legal step before it;
-/// it has four blocks at least and does not turn straight back where it closes. Limits are looked at before anything is laid out; where
-/// there is a fault, the chain is empty.
+/// it does not turn straight back where it closes, and one that is closed by a step has four blocks at least. Limits are looked at before
+/// anything is laid out; where there is a fault, the chain is empty.
 Chain lay_squares(cloth::Hole start, Grain first, const std::vector<PathItem>& items, ItemFaults& faults);
 
 }  // namespace stitch

@@ -160,12 +160,25 @@ TEST_CASE("a ring that starts in the middle of a flight is the same ring") {
   CHECK(middle.passes[0].runs.back().legs.front() == 0);
 }
 
+TEST_CASE("a block belongs to the flight that leads to it, a ring's first block to its first flight") {
+  const auto flights = [](const Work& made) {
+    std::string all;
+    for (const Run& run : made.passes.at(0).runs) all += std::to_string(run.legs.at(0));
+    return all;
+  };
+  CHECK(flights(work(blocks({0, 0}, "NE 4, SE 3, SW 3, NW 2", "across"))) == "000011122233");
+  CHECK(flights(work(blocks({0, 0}, "NE 2, SE 3, SW 3, NW 3, NE 1", "upright"))) == "001112223330");
+  CHECK(flights(work(blocks({0, 0}, "E 3, SE 2, E 1, E 2 apart"))) == "00011233");
+  CHECK(flights(work(blocks({0, 0}, "E 2, E 1, SE 2"))) == "00011");
+}
+
 TEST_CASE("closed: the last block is the first again, or stands one legal step before it") {
   CHECK(work(blocks({0, 0}, "NE 8, SE 7, SW 7, NW 7", "across")).passes[0].runs.size() == 28);
   CHECK(work(blocks({0, 0}, "NE 8, SE 7, SW 7, NW 7", "across")).closed);
   CHECK(work(blocks({0, 0}, "NE 8, SE 7, SW 7, NW 6", "across")).closed);
   CHECK(!work(blocks({0, 0}, "NE 8, SE 7, SW 7, NW 5", "across")).closed);
   CHECK(work(blocks({0, 0}, "NE 2, SE 1, SW 1", "across")).closed);
+  CHECK(work(blocks({0, 0}, "NE 2, SE 1, W 1 apart")).closed);
   const Work apart = work(blocks({0, -4}, "E 3 apart, SE 1, S 2 apart, SW 1, W 2 apart, NW 1, N 2 apart"));
   CHECK(apart.closed);
   CHECK(apart.passes[0].runs.size() == 12);
@@ -178,6 +191,7 @@ TEST_CASE("neither a row nor a short arch nor a way there and back is a ring") {
   CHECK(!work(blocks({0, 0}, "NE 2, SE 1")).closed);
   CHECK(!work(blocks({0, 0}, "NE 2")).closed);
   CHECK(!work(blocks({0, 0}, "E 5, W 4")).closed);
+  CHECK(!work(blocks({0, 0}, "E 2, NE 1, SE 1, SW 1, NW 1")).closed);  // a diamond with a tail: it ends on the second block
   CHECK(work(blocks({0, 0}, "E 5, W 4")).stitches.size() == 21);
   CHECK(work(blocks({0, 0}, "E 5, W 4")).passes[0].runs.size() == 5);
 }
