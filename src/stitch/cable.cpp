@@ -86,7 +86,7 @@ void add_passes(Work& work, const std::vector<Row>& rows) {
   }
 }
 
-/// Tells of the first stitch that crosses or lies on another of the part.
+/// Tells of the first stitch that crosses another of the part, lies on it or runs through its hole.
 void doubt_crossing(Work& work, const std::vector<Row>& rows) {
   std::vector<cloth::Stitch> all;
   for (const Row& row : rows) all.insert(all.end(), row.stitches.begin(), row.stitches.end());

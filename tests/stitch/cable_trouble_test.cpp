@@ -100,8 +100,15 @@ TEST_CASE("a row that crosses another row of its part is doubtful") {
   CHECK(made.doubts[0].numbers == Numbers{{"row", 1}, {"leg", 1}, {"other_row", 2}, {"other_leg", 3}});
 }
 
-TEST_CASE("sharing a hole is no doubt") {
-  CHECK(work(cable({0, 0}, "E 20, S 10, W 10, N 20")).doubts.empty());
+TEST_CASE("a row that runs through a hole of its own again is doubtful, a free end that only reaches one is not") {
+  const Work through = work(cable({0, 0}, "E 20, S 10, W 10, N 20"));
+  CHECK(only_doubt(through).rule == "row-crosses-itself");
+  CHECK(!through.doubts[0].stops);
+  CHECK(through.doubts[0].at == cloth::Hole{10, 0});
+  CHECK(through.doubts[0].also_at == cloth::Hole{10, 0});
+  CHECK(through.doubts[0].numbers == Numbers{{"row", 1}, {"leg", 1}, {"other_row", 1}, {"other_leg", 4}});
+  CHECK(work(cable({0, 0}, "E 20, S 10, W 10, N 10")).doubts.at(0).numbers.at("other_row") == 2);  // its second row runs on through
+  CHECK(work(cable({0, 0}, "E 20, S 10, W 10, N 10", 2, "left")).doubts.empty());
   CHECK(work(cable({0, 0}, "E 20, S 20, W 20, N 20", 3)).doubts.empty());
 }
 

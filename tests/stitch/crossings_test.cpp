@@ -44,6 +44,19 @@ TEST_CASE("the first meeting among many stitches is the one that asking pair by 
   }));
 }
 
+TEST_CASE("the first two stitches that begin in one hole are those that asking pair by pair finds") {
+  CHECK(turning::always("first shared start", [] {
+    std::vector<cloth::Stitch> stitches;
+    const int count = *rc::gen::inRange(0, 30), room = *rc::gen::inRange(1, 30);
+    for (int i = 0; i < count; ++i) stitches.push_back(random_stitch(room));
+    std::optional<std::pair<int, int>> first;
+    for (int i = 0; i < count && !first; ++i)
+      for (int j = i + 1; j < count && !first; ++j)
+        if (stitches[static_cast<std::size_t>(i)].a == stitches[static_cast<std::size_t>(j)].a) first = std::pair{i, j};
+    RC_ASSERT(stitch::first_shared_start(stitches) == first);
+  }));
+}
+
 TEST_CASE("a hundred thousand stitches on top of one another") {
   const std::vector<cloth::Stitch> heap(100000, {{0, 0}, {2, 2}});
   const auto begun = std::chrono::steady_clock::now();

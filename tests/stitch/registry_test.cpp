@@ -21,7 +21,7 @@ const KeySpec& key(std::string_view kind, std::string_view name) {
 }  // namespace
 
 TEST_CASE("every kind is found by its name and can be built") {
-  REQUIRE(kinds().size() == 2);
+  REQUIRE(kinds().size() >= 2);
   for (const Kind* kind : kinds()) {
     CHECK(find_kind(kind->name) == kind);
     CHECK(bool(kind->build));
