@@ -1,4 +1,4 @@
-// Seconds of care that a count asks for, by the weights of the course (course::CountCost; trade.md: counting by eye). Kept in whole
+// Seconds of care that a count asks for, by the weights of the course (course::CountCost, counting by eye). Kept in whole
 // millionths of a second, so that equal counts are equal on every machine and in every order of adding up.
 #pragma once
 

@@ -9,7 +9,9 @@ namespace guide {
 namespace {
 
 /// Longer stretches are kept in pieces, so that a search need never look back further than this.
-constexpr int piece = 64;
+constexpr int piece = 16;
+constexpr int longest_of_bundle = 64;
+constexpr int longest_leg = 256;
 
 void put(std::vector<Stretch>& into, int line, int from, int to, When when) {
   for (int at = from; at < to; at += piece) into.push_back({line, at, std::min(at + piece, to), when});
@@ -26,7 +28,7 @@ std::vector<Straight> side_by_side(const stitch::Feature& feature, bool upright)
     if (upright ? s.a.x != s.b.x : s.a.y != s.b.y) return {};
     const Straight straight = upright ? Straight{s.a.x, std::min(s.a.y, s.b.y), std::max(s.a.y, s.b.y)}
                                       : Straight{s.a.y, std::min(s.a.x, s.b.x), std::max(s.a.x, s.b.x)};
-    if (straight.to - straight.from > piece) return {};
+    if (straight.to - straight.from > longest_of_bundle) return {};
     all.push_back(straight);
   }
   std::sort(all.begin(), all.end(), [](const Straight& a, const Straight& b) { return a.line < b.line; });
@@ -74,10 +76,15 @@ int Hidden::threads(cloth::Hole from, cloth::Hole to, When now) const {
   base::require(from.x == to.x || from.y == to.y, "counted along neither a row nor a column of holes");
   const bool down = from.x == to.x;
   const int line = down ? from.x : from.y;
-  const auto [low, high] = down ? std::minmax(from.y, to.y) : std::minmax(from.x, to.x);
+  const int begins = down ? from.y : from.x;
+  const int ends = std::clamp(down ? to.y : to.x, begins - longest_leg, begins + longest_leg);
+  const auto [low, high] = std::minmax(begins, ends);
   std::vector<Stretch> over;
-  for (const Stretches& layer : down ? columns_ : rows_) layer.collect(line, low, high, now, over);
-  std::sort(over.begin(), over.end(), Stretches::before);
+  for (const Stretches& layer : down ? columns_ : rows_) {
+    const auto before = static_cast<std::ptrdiff_t>(over.size());
+    layer.collect(line, low, high, now, over);
+    std::inplace_merge(over.begin(), over.begin() + before, over.end(), Stretches::before);
+  }
   int hidden = 0, seen_to = low;
   for (const Stretch& stretch : over) {
     const int begin = std::max(stretch.from, seen_to), end = std::min<int>(stretch.to, high);

@@ -41,7 +41,8 @@ class Hidden {
   /// The threads between the bundle's stitches. Stitches longer than 64 threads are left out.
   void gather_bundle(const stitch::Feature& feature, When when);
   void settle();
-  /// Threads between two holes of one row or column of holes that are hidden before `now`.
+  /// Threads between two holes of one row or column of holes that are hidden before `now`; of more than 256 only the first 256, for nobody
+  /// counts that far.
   int threads(cloth::Hole from, cloth::Hole to, When now) const;
 
  private:

@@ -122,9 +122,15 @@ std::vector<Candidate> Landmarks::add(int part, const std::vector<std::pair<int,
   return gained;
 }
 
-std::optional<Which> Landmarks::name(int feature, When now) const {
+const Names::Moment& Landmarks::of_set(int set, Moment& moment) const {
+  auto found = moment.sets.find(set);
+  if (found == moment.sets.end()) found = moment.sets.emplace(set, sets_[set].names.moment(moment.now)).first;
+  return found->second;
+}
+
+std::optional<Which> Landmarks::name(int feature, Moment& moment) const {
   const One& one = all_[feature];
-  return sets_[one.set].names.name(one.place, now);
+  return sets_[one.set].names.name(one.place, of_set(one.set, moment));
 }
 
 Care Landmarks::care_of_name(const Costs& costs, const Which& which) {
@@ -157,17 +163,17 @@ Landmark Landmarks::landmark(const Candidate& candidate, const Which& which, Whe
   return landmark;
 }
 
-std::vector<Candidate> Landmarks::outermost(const Costs& costs, cloth::Hole hole, When now) const {
-  std::vector<std::pair<Care, std::size_t>> sets;
+std::vector<Candidate> Landmarks::outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const {
+  std::vector<std::pair<Care, int>> near;
   for (std::size_t i = 0; i < sets_.size(); ++i)
-    if (sets_[i].names.standing(now) > 0) sets.emplace_back(least_to(costs, sets_[i].box, hole), i);
-  const std::size_t asked = std::min(sets.size(), sets_asked);
-  std::partial_sort(sets.begin(), sets.begin() + static_cast<std::ptrdiff_t>(asked), sets.end());
+    if (sets_[i].names.standing(moment.now) > 0) near.emplace_back(least_to(costs, sets_[i].box, hole), static_cast<int>(i));
+  const std::size_t asked = std::min(near.size(), sets_asked);
+  std::partial_sort(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(asked), near.end());
   std::vector<Candidate> found;
   for (std::size_t i = 0; i < asked; ++i) {
-    const Set& set = sets_[sets[i].second];
-    for (const int place : set.names.outermost(set.names.standing(now)))
-      for (const Candidate& c : holes(set.members[place]))
+    const int index = near[i].second;
+    for (const int place : std::set<int>(of_set(index, moment).now.outermost.begin(), of_set(index, moment).now.outermost.end()))
+      for (const Candidate& c : place < 0 ? std::vector<Candidate>{} : holes(sets_[index].members[place]))
         if (!c.plain) found.push_back(c);
   }
   return found;

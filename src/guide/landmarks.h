@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 #include "guide/care.h"
@@ -21,13 +22,18 @@ class Landmarks {
   /// Features of a part that are whole now, as Worked told them. Gives their holes.
   std::vector<Candidate> add(int part, const std::vector<std::pair<int, Ready>>& whole);
 
-  /// The feature's name before `now`, if it stands and has one.
-  std::optional<Which> name(int feature, When now) const;
+  /// One moment, worked out set by set as they are asked for.
+  struct Moment {
+    When now;
+    std::unordered_map<int, Names::Moment> sets;
+  };
+  /// The feature's name then, if it stands and has one.
+  std::optional<Which> name(int feature, Moment& moment) const;
   /// What following a name costs: blocks or corners to be counted along, one to be picked out of a row.
   static Care care_of_name(const Costs& costs, const Which& which);
   Landmark landmark(const Candidate& candidate, const Which& which, When now) const;
   /// Block corners (and corners, ends) of the outermost features of those few sets that lie nearest by count.
-  std::vector<Candidate> outermost(const Costs& costs, cloth::Hole hole, When now) const;
+  std::vector<Candidate> outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const;
 
  private:
   struct One {
@@ -54,6 +60,7 @@ class Landmarks {
   Set make_set(int part, LandmarkKind kind, int row, bool closed, std::vector<int> members) const;
   std::vector<Candidate> holes(int id) const;
   bool stands_out(int part, const SpotAt& at) const;
+  const Names::Moment& of_set(int set, Moment& moment) const;
   bool others_stand(int part, LandmarkKind kind, When now) const;
 
   const course::Course& course_;

@@ -11,6 +11,14 @@ namespace {
 
 constexpr int most_steps = 99;  // nobody counts more blocks than that along a ring
 
+/// What a place in Stage::outermost is called.
+Which outermost_form(std::size_t i) {
+  Which which{.form = i % 3 == 0 ? Which::extreme : Which::extreme_of_row};
+  which.side = all_sides[i / 3];
+  if (i % 3 != 0) which.within = sides_across(which.side)[i % 3 - 1];
+  return which;
+}
+
 }  // namespace
 
 Names::Names(std::vector<cloth::Box> boxes, Chain chain, int reach)
@@ -41,112 +49,102 @@ void Names::set_ready(std::span<const When> ready) {
 
 int Names::standing(When now) const { return static_cast<int>(std::lower_bound(times_.begin(), times_.end(), now) - times_.begin()); }
 
-std::optional<Which> Names::name(int feature, When now) const {
-  const int n = standing(now);
-  if (!stands(feature, n)) return std::nullopt;
-  const std::vector<int> earlier = earlier_in_lesson(now.lesson, n);
-  if (const auto plain = plain_name(feature, n, earlier)) return plain;
-  return counted_name(feature, n, earlier);
+Names::Stage Names::stage(int n) const {
+  Stage stage{n, {}};
+  const auto feature = [&](int place) { return place < 0 ? -1 : order_[place]; };
+  for (std::size_t side = 0; side < 4; ++side) {
+    stage.outermost[3 * side] = feature(extremes_.at(all_sides[side], n));
+    for (std::size_t end = 0; end < 2; ++end)
+      stage.outermost[3 * side + 1 + end] = feature(extremes_.at(all_sides[side], sides_across(all_sides[side])[end], n));
+  }
+  return stage;
 }
 
-/// Numbers that stood whenever something was counted earlier in the lesson: at its start and between its items.
-std::vector<int> Names::earlier_in_lesson(int lesson, int n) const {
-  std::vector<int> earlier;
-  const int at_start = standing({lesson, std::numeric_limits<int>::min(), 0});
-  if (at_start > 0 && at_start < n) earlier.push_back(at_start);
+Names::Moment Names::moment(When now) const {
+  Moment moment{stage(standing(now)), {}};
+  const int n = moment.now.n, at_start = standing({now.lesson, std::numeric_limits<int>::min(), 0});
+  if (at_start > 0 && at_start < n) moment.earlier.push_back(stage(at_start));
   for (auto at = std::upper_bound(changes_.begin(), changes_.end(), at_start); at != changes_.end() && *at < n; ++at)
-    earlier.push_back(*at);
-  return earlier;
+    moment.earlier.push_back(stage(*at));
+  return moment;
 }
 
-bool Names::holds(const Which& which, int feature, int n, std::span<const int> earlier) const {
-  if (find(which, n) != feature) return false;
-  return std::all_of(earlier.begin(), earlier.end(), [&](int then) {
+std::optional<Which> Names::name(int feature, const Moment& moment) const {
+  if (!stands(feature, moment.now.n)) return std::nullopt;
+  if (moment.now.n == 1) return Which{};
+  if (const auto plain = plain_name(feature, moment)) return plain;
+  return counted_name(feature, moment);
+}
+
+bool Names::holds_earlier(const Which& which, int feature, const Moment& moment) const {
+  return std::all_of(moment.earlier.begin(), moment.earlier.end(), [&](const Stage& then) {
     const int found = find(which, then);
     return found == -1 || found == feature;
   });
 }
 
-std::optional<Which> Names::plain_name(int feature, int n, std::span<const int> earlier) const {
-  if (const Which only; holds(only, feature, n, earlier)) return only;
-  for (const Side side : all_sides) {
-    Which which{.form = Which::extreme};
-    which.side = side;
-    if (holds(which, feature, n, earlier)) return which;
-  }
-  for (const Side side : all_sides) {
-    for (const Side within : sides_across(side)) {
-      Which which{.form = Which::extreme_of_row};
-      which.side = side;
-      which.within = within;
-      if (holds(which, feature, n, earlier)) return which;
-    }
-  }
-  return std::nullopt;
-}
-
-std::optional<Which> Names::counted_name(int feature, int n, std::span<const int> earlier) const {
-  if (chain_ == Chain::none) return std::nullopt;
-  std::vector<Which> forms = counted_forms(feature, n);
-  std::stable_sort(forms.begin(), forms.end(), [](const Which& a, const Which& b) { return a.steps < b.steps; });
-  for (const Which& which : forms)
-    if (holds(which, feature, n, earlier)) return which;
-  return std::nullopt;
-}
-
-/// Every extreme as an anchor, counted from both ways round.
-std::vector<Which> Names::counted_forms(int feature, int n) const {
-  std::vector<Which> forms;
+std::optional<Which> Names::plain_name(int feature, const Moment& moment) const {
   for (const bool of_row : {false, true}) {
-    for (const Side side : all_sides) {
-      for (const Side within : sides_across(side)) {
-        Which which{.form = Which::after};
-        which.side = side;
-        which.anchor_within = of_row;
-        if (of_row) which.within = within;
-        count_from(which, anchor(which, n), feature, n, forms);
-        if (!of_row) break;
-      }
+    for (std::size_t i = 0; i < moment.now.outermost.size(); ++i) {
+      if (moment.now.outermost[i] != feature || (i % 3 != 0) != of_row) continue;
+      const Which which = outermost_form(i);
+      if (holds_earlier(which, feature, moment)) return which;
     }
   }
-  return forms;
+  return std::nullopt;
 }
 
-void Names::count_from(const Which& named, int from, int feature, int n, std::vector<Which>& forms) const {
+std::optional<Which> Names::counted_name(int feature, const Moment& moment) const {
+  if (chain_ == Chain::none) return std::nullopt;
+  std::vector<Steps> ways;
+  for (std::size_t i = 0; i < moment.now.outermost.size(); ++i) count_from(i, feature, moment.now, ways);
+  std::sort(ways.begin(), ways.end(), [](const Steps& a, const Steps& b) {
+    return std::tuple(a.steps, a.from % 3 != 0, a.from) < std::tuple(b.steps, b.from % 3 != 0, b.from);
+  });
+  for (const Steps& way : ways) {
+    const auto which = counted_form(way, moment.now);
+    if (which && find(*which, moment.now) == feature && holds_earlier(*which, feature, moment)) return which;
+  }
+  return std::nullopt;
+}
+
+/// Both ways round from one of the outermost.
+void Names::count_from(std::size_t anchor, int feature, const Stage& stage, std::vector<Steps>& ways) const {
+  const int from = stage.outermost[anchor], size = static_cast<int>(boxes_.size());
   if (from == -1 || from == feature) return;
-  const int size = static_cast<int>(boxes_.size());
-  for (const int direction : {turn_ < 0 ? -1 : 1, turn_ < 0 ? 1 : -1}) {
+  for (const int direction : {1, -1}) {
     int steps = direction * (feature - from);
     if (steps < 0 && chain_ == Chain::closed) steps += size;
-    if (steps <= 0 || steps > most_steps) continue;
-    Which which = named;
-    which.steps = steps;
-    which.open = !whole(n);
-    if (!which.open) {
-      which.clockwise = direction == turn_;
-    } else if (const auto way = first_way(from, direction, n)) {
-      which.towards = *way;
-    } else {
-      continue;
-    }
-    forms.push_back(which);
+    if (steps > 0 && steps <= most_steps && steps < stage.n) ways.push_back({steps, direction, anchor});
   }
 }
 
-int Names::anchor(const Which& which, int n) const {
-  const bool of_row = which.form == Which::extreme_of_row || (which.form == Which::after && which.anchor_within);
-  const int place = of_row ? extremes_.at(which.side, which.within, n) : extremes_.at(which.side, n);
-  return place < 0 ? -1 : order_[place];
+std::optional<Which> Names::counted_form(const Steps& way, const Stage& stage) const {
+  Which which = outermost_form(way.from);
+  which.anchor_within = which.form == Which::extreme_of_row;
+  which.form = Which::after;
+  which.steps = way.steps;
+  which.open = !whole(stage.n);
+  if (!which.open) {
+    which.clockwise = way.direction == turn_;
+    return which;
+  }
+  const auto towards = first_way(stage.outermost[way.from], way.direction, stage.n);
+  if (!towards) return std::nullopt;
+  which.towards = *towards;
+  return which;
 }
 
-int Names::find(const Which& which, int n) const {
-  if (which.form == Which::only) return n == 1 ? order_[0] : -1;
-  const int from = anchor(which, n);
+int Names::find(const Which& which, const Stage& stage) const {
+  if (which.form == Which::only) return stage.n == 1 ? order_[0] : -1;
+  const bool of_row = which.form == Which::extreme_of_row || (which.form == Which::after && which.anchor_within);
+  const std::size_t side = 3 * static_cast<std::size_t>(which.side);
+  const int from = stage.outermost[!of_row ? side : side + (sides_across(which.side)[0] == which.within ? 1 : 2)];
   if (which.form != Which::after || from == -1) return from;
-  if (which.open == whole(n)) return -1;
-  if (!which.open) return walk(from, which.clockwise ? turn_ : -turn_, which.steps, n);
+  if (which.open == whole(stage.n)) return -1;
+  if (!which.open) return walk(from, which.clockwise ? turn_ : -turn_, which.steps, stage.n);
   for (const int direction : {1, -1})
-    if (first_way(from, direction, n) == which.towards) return walk(from, direction, which.steps, n);
+    if (first_way(from, direction, stage.n) == which.towards) return walk(from, direction, which.steps, stage.n);
   return -1;
 }
 
@@ -174,20 +172,6 @@ std::optional<cloth::Way> Names::first_way(int from, int direction, int n) const
   const auto way = way_of_step(boxes_[from], boxes_[next]);
   if (other != -1 && !clearly_apart(boxes_[from], boxes_[next], boxes_[other])) return std::nullopt;
   return way;
-}
-
-std::vector<int> Names::outermost(int n) const {
-  std::vector<int> found;
-  const auto take = [&](int place) {
-    if (place >= 0) found.push_back(order_[place]);
-  };
-  for (const Side side : all_sides) {
-    take(extremes_.at(side, n));
-    for (const Side within : sides_across(side)) take(extremes_.at(side, within, n));
-  }
-  std::sort(found.begin(), found.end());
-  found.erase(std::unique(found.begin(), found.end()), found.end());
-  return found;
 }
 
 }  // namespace guide

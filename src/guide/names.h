@@ -2,6 +2,7 @@
 // seen, and a name holds only if it leads to one feature and to no other at any earlier time of the same lesson.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <vector>
@@ -31,23 +32,36 @@ class Names {
 
   /// How many stand before `now`.
   int standing(When now) const;
-  /// The plainest name of a feature before `now`; nothing if it does not stand then or has no unmistakable one.
-  std::optional<Which> name(int feature, When now) const;
-  /// The feature a name leads to when `n` stand, or -1.
-  int find(const Which& which, int n) const;
-  /// Features that are an extreme, or the end of a row of extremes, when `n` stand; rising.
-  std::vector<int> outermost(int n) const;
+  /// What stands at one time, and which are its outermost: for each side the one that is alone there, then the two ends of a row of them.
+  struct Stage {
+    int n = 0;
+    std::array<int, 12> outermost{};  ///< features, or -1
+  };
+  /// One moment: what stands then, and what stood whenever something was counted earlier in the same lesson, at its start and between its
+  /// items.
+  struct Moment {
+    Stage now;
+    std::vector<Stage> earlier;
+  };
+  Moment moment(When now) const;
+  /// The plainest name of a feature then; nothing if it does not stand or has no unmistakable one.
+  std::optional<Which> name(int feature, const Moment& moment) const;
 
  private:
+  /// So many steps along the chain from an outermost feature.
+  struct Steps {
+    int steps = 0, direction = 0;
+    std::size_t from = 0;  ///< place in Stage::outermost
+  };
   bool stands(int feature, int n) const { return rank_[feature] < n; }
   bool whole(int n) const { return chain_ == Chain::closed && n == static_cast<int>(boxes_.size()) && turn_ != 0; }
-  std::optional<Which> plain_name(int feature, int n, std::span<const int> earlier) const;
-  std::optional<Which> counted_name(int feature, int n, std::span<const int> earlier) const;
-  std::vector<Which> counted_forms(int feature, int n) const;
-  void count_from(const Which& anchor, int from, int feature, int n, std::vector<Which>& forms) const;
-  bool holds(const Which& which, int feature, int n, std::span<const int> earlier) const;
-  std::vector<int> earlier_in_lesson(int lesson, int n) const;
-  int anchor(const Which& which, int n) const;
+  Stage stage(int n) const;
+  std::optional<Which> plain_name(int feature, const Moment& moment) const;
+  std::optional<Which> counted_name(int feature, const Moment& moment) const;
+  void count_from(std::size_t anchor, int feature, const Stage& stage, std::vector<Steps>& ways) const;
+  std::optional<Which> counted_form(const Steps& way, const Stage& stage) const;
+  bool holds_earlier(const Which& which, int feature, const Moment& moment) const;
+  int find(const Which& which, const Stage& stage) const;
   int neighbour(int feature, int direction, int n) const;
   int walk(int from, int direction, int steps, int n) const;
   std::optional<cloth::Way> first_way(int from, int direction, int n) const;

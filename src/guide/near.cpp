@@ -17,21 +17,28 @@ bool z_before(cloth::Hole a, cloth::Hole b) {
   return highest_bit_less(ax ^ bx, ay ^ by) ? ay < by : ax != bx ? ax < bx : ay < by;
 }
 
-Near::Node joined(const Near::Node& a, const Near::Node& b) {
-  Near::Node both = a;
-  both.box.grow({b.box.x0, b.box.y0});
-  both.box.grow({b.box.x1, b.box.y1});
-  both.first = std::min(a.first, b.first);
-  return both;
+void join(Near::Node& node, const cloth::Box& box, const When& first) {
+  node.box = {std::min(node.box.x0, box.x0), std::min(node.box.y0, box.y0), std::max(node.box.x1, box.x1), std::max(node.box.y1, box.y1)};
+  node.first = std::min(node.first, first);
+}
+
+std::vector<Near::Node> lowest_level(const std::vector<Candidate>& candidates) {
+  std::vector<Near::Node> level;
+  level.reserve(candidates.size() / Near::fan + 1);
+  for (std::size_t i = 0; i < candidates.size(); ++i) {
+    const cloth::Hole h = candidates[i].hole;
+    if (i % Near::fan == 0) level.push_back({{h.x, h.y, h.x, h.y}, candidates[i].since});
+    join(level.back(), {h.x, h.y, h.x, h.y}, candidates[i].since);
+  }
+  return level;
 }
 
 std::vector<Near::Node> level_over(const std::vector<Near::Node>& below) {
   std::vector<Near::Node> level;
+  level.reserve(below.size() / Near::fan + 1);
   for (std::size_t i = 0; i < below.size(); ++i) {
-    if (i % Near::fan == 0)
-      level.push_back(below[i]);
-    else
-      level.back() = joined(level.back(), below[i]);
+    if (i % Near::fan == 0) level.push_back(below[i]);
+    join(level.back(), below[i].box, below[i].first);
   }
   return level;
 }
@@ -44,10 +51,7 @@ bool Near::before(const Candidate& a, const Candidate& b) {
 }
 
 Near::Near(std::vector<Candidate> sorted) : sorted_(std::move(sorted)) {
-  std::vector<Node> holes;
-  holes.reserve(sorted_.size());
-  for (const Candidate& c : sorted_) holes.push_back({{c.hole.x, c.hole.y, c.hole.x, c.hole.y}, c.since});
-  levels_.push_back(level_over(holes));
+  levels_.push_back(lowest_level(sorted_));
   while (levels_.back().size() > 1) levels_.push_back(level_over(levels_.back()));
 }
 

@@ -16,7 +16,7 @@ class Line {
   }
 
   void fill(Query& query) {
-    while (all_.size() < most_others + 2 || (only_one_block() && !same_)) {
+    while (all_.size() < most_others + 2) {
       const auto priced = query.next(Query::any);
       if (!priced) return;
       take(query, *priced);
@@ -29,14 +29,16 @@ class Line {
  private:
   bool only_one_block() const { return all_.size() < 2; }
 
-  void take(const Query& query, const Priced& priced) {
+  void take(Query& query, const Priced& priced) {
     const Candidate& candidate = *priced.candidate;
     const auto taken = std::any_of(all_.begin(), all_.end(), [&](const Choice& c) {
       return c.feature == candidate.feature || c.count.landmark.hole == candidate.hole;
     });
     if (!taken) {
       all_.push_back(query.stitched(priced));
-    } else if (!same_ && all_[0].feature == candidate.feature && all_[0].count.landmark.hole != candidate.hole) {
+      if (!only_one_block())
+        for (const Choice& choice : all_) query.pass_over(choice.feature);
+    } else if (only_one_block() && !same_ && all_[0].feature == candidate.feature && all_[0].count.landmark.hole != candidate.hole) {
       same_ = query.stitched(priced);
     }
   }

@@ -20,11 +20,13 @@ Landmark of_cloth(LandmarkKind kind, cloth::Hole hole) {
 }  // namespace
 
 Query::Query(const Known& known, cloth::Hole hole, When now)
-    : known_(known), hole_(hole), now_(now), search_(known.near, known.costs, hole, now, [this](const Candidate& c) { return price(c); }) {}
+    : known_(known), hole_(hole), now_(now), moment_{now, {}}, search_(known.near, known.costs, hole, now, [this](const Candidate& c) {
+        return price(c);
+      }) {}
 
 const std::optional<Which>& Query::name(int feature) const {
   auto found = names_.find(feature);
-  if (found == names_.end()) found = names_.emplace(feature, known_.landmarks.name(feature, now_)).first;
+  if (found == names_.end()) found = names_.emplace(feature, known_.landmarks.name(feature, moment_)).first;
   return found->second;
 }
 
@@ -53,7 +55,7 @@ std::optional<Priced> Query::next(Care enough) {
 void Query::go_on_with_outermost() {
   searching_ = false;
   rest_ = search_.rest();
-  outermost_ = known_.landmarks.outermost(known_.costs, hole_, now_);
+  outermost_ = known_.landmarks.outermost(known_.costs, hole_, moment_);
   for (const Candidate& candidate : outermost_)
     if (const auto care = price(candidate)) rest_.push_back({&candidate, *care});
   std::sort(rest_.begin(), rest_.end(), [](const Priced& a, const Priced& b) { return cheaper(b, a); });

@@ -25,6 +25,8 @@ class Query {
 
   /// The next cheapest stitched landmark hole below `enough`.
   std::optional<Priced> next(Care enough);
+  /// Its other holes are not asked for any more.
+  void pass_over(int feature) { names_[feature] = std::nullopt; }
   Choice stitched(const Priced& priced) const;
   Choice middle() const;
   /// Measured in from the upper left corner of the cloth.
@@ -44,6 +46,7 @@ class Query {
   const Known& known_;
   cloth::Hole hole_;
   When now_;
+  mutable Landmarks::Moment moment_;
   mutable std::unordered_map<int, std::optional<Which>> names_;  // each is worked out once a question
   Search search_;
   bool searching_ = true;

@@ -7,8 +7,8 @@
 namespace guide {
 namespace {
 
-constexpr std::size_t all_asked = 1500;  // up to so many starts every one is asked
-constexpr std::size_t sampled = 600;     // of more, so many spread evenly, the outermost, and all those about the best of them
+constexpr std::size_t all_asked = 2000;  // up to so many starts every one is asked
+constexpr std::size_t sampled = 600;     // of more, so many spread evenly, and all those about the best of them and about the outermost
 constexpr std::size_t looked_about = 4;
 
 /// Cheapest, then topmost, then leftmost, then first.
@@ -73,11 +73,9 @@ class Starts {
 
   void look_about(const std::vector<std::pair<Asked, std::size_t>>& samples) {
     const std::size_t size = round_.starts.size(), apart = size / sampled + 1;
-    for (std::size_t k = 0; k < looked_about; ++k) {
-      const std::size_t i = samples[k].second;
-      ask(i - std::min(i, apart), std::min(size, i + apart + 1));
-    }
-    for (const std::size_t i : outermost()) ask(i, i + 1);
+    std::vector<std::size_t> places = outermost();
+    for (std::size_t k = 0; k < looked_about; ++k) places.push_back(samples[k].second);
+    for (const std::size_t i : places) ask(i - std::min(i, apart), std::min(size, i + apart + 1));
   }
 
   /// The topmost, lowest, leftmost and rightmost start; of equals the first and the last.

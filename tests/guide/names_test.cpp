@@ -8,7 +8,7 @@
 
 #include "guide/follow.h"
 #include "guide/hand_made.h"
-#include "guide/outline.h"
+#include "guide/random_cloth.h"
 
 using namespace hand_made;
 using guide::Side;
@@ -16,48 +16,6 @@ using guide::When;
 using guide::Which;
 
 namespace {
-
-constexpr int lessons = 3;
-
-/// Blocks along an outline, 6 threads apart and up to 2 off their places, so that some stand out by a single thread.
-std::vector<stitch::Feature> ring_of_blocks(Chance& chance, bool along_backwards) {
-  std::vector<cloth::Hole> points = random_outline(chance, 1 + chance.below(9));
-  if (along_backwards) std::reverse(points.begin(), points.end());
-  std::rotate(points.begin(), points.begin() + chance.below(static_cast<int>(points.size())), points.end());
-  const bool off = chance.once_in(2);
-  std::vector<stitch::Feature> blocks;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const cloth::Hole aside = off ? cloth::Hole{chance.below(3), chance.below(3)} : cloth::Hole{};
-    blocks.push_back(block(6 * points[i] + aside, chance.once_in(2) ? Grain::upright : Grain::across, static_cast<int>(i)));
-  }
-  return blocks;
-}
-
-/// Corners of two rows along an outline, the second row 3 threads inside in x and y alike.
-std::vector<stitch::Feature> rows_of_corners(Chance& chance) {
-  const std::vector<cloth::Hole> points = random_outline(chance, 1 + chance.below(6));
-  std::vector<stitch::Feature> corners;
-  for (int row = 0; row < 2; ++row)
-    for (std::size_t i = 0; i < points.size(); ++i) {
-      stitch::Feature corner;
-      corner.shape = stitch::Shape::corner;
-      corner.hole = 12 * points[i] + cloth::Hole{100 + 3 * row, 3 * row};
-      corner.stitches = {{corner.hole, corner.hole + cloth::Hole{2, 0}}};
-      corner.row = row;
-      corner.along = static_cast<int>(i);
-      corners.push_back(corner);
-    }
-  return corners;
-}
-
-/// Parts the trail at random places into items of the lessons, not always in order; now and then an end is left out.
-void work_at_random(Cloth& cloth, int part, Chance& chance, int item) {
-  const int n = static_cast<int>(cloth.trails[part].trail.stitches.size());
-  std::vector<int> cuts{0, chance.below(n), chance.below(n), chance.once_in(3) ? chance.below(n) : n};
-  std::sort(cuts.begin(), cuts.end());
-  for (std::size_t i = 0; i + 1 < cuts.size(); ++i)
-    if (cuts[i] < cuts[i + 1]) cloth.work(part, 1 + chance.below(lessons), item + static_cast<int>(i), cuts[i], cuts[i + 1] - 1);
-}
 
 struct Told {
   int features = 0, named = 0, names = 0;
@@ -129,17 +87,7 @@ TEST_CASE("names among several parts and rows lead back to their holes") {
   Told told;
   CHECK(rc::check([&](unsigned seed) {
     Chance chance(seed);
-    Cloth cloth;
-    const int blocks = cloth.part(work_of(ring_of_blocks(chance, false), true));
-    const int corners = cloth.part(work_of(rows_of_corners(chance), true));
-    auto moved = ring_of_blocks(chance, true);
-    for (auto& f : moved)
-      for (auto& s : f.stitches) s = {s.a + cloth::Hole{0, 80}, s.b + cloth::Hole{0, 80}};
-    for (auto& f : moved) f.hole = f.hole + cloth::Hole{0, 80};
-    const int more = cloth.part(work_of(moved, false));
-    work_at_random(cloth, blocks, chance, 0);
-    work_at_random(cloth, corners, chance, 3);
-    work_at_random(cloth, more, chance, 6);
+    const Cloth cloth = random_cloth(chance);
     ask_always(cloth, told);
   }));
   CHECK(told.names > 10000);
