@@ -1,0 +1,180 @@
+#include "picture/close_up.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "picture/view.h"
+
+namespace picture {
+namespace {
+
+using guide::LandmarkKind;
+
+void grow(cloth::Box& box, const stitch::Feature& feature) {
+  for (const cloth::Stitch& s : feature.stitches) box.grow(s.a), box.grow(s.b);
+}
+
+enum class Around { hole, feature, neighbours };
+
+/// The landmark's surroundings: of a block itself, or its neighbours with it.
+cloth::Box landmark_box(const course::Course& course, const guide::Landmark& landmark, Around around) {
+  cloth::Box box{landmark.hole.x, landmark.hole.y, landmark.hole.x, landmark.hole.y};
+  if (landmark.part < 0) return box.widened(2);
+  const auto& features = course.parts[landmark.part].work.features;
+  if (landmark.feature < 0 || landmark.feature >= static_cast<int>(features.size()) || around == Around::hole) return box.widened(1);
+  const stitch::Feature& own = features[landmark.feature];
+  grow(box, own);
+  if (own.shape != stitch::Shape::bundle) return box.widened(around == Around::neighbours ? 3 : 1);
+  if (around == Around::feature) return box.widened(1);
+  const int last = static_cast<int>(features.size()) - 1;
+  for (const stitch::Feature& other : features) {
+    const int apart = std::abs(other.along - own.along);
+    if (apart == 1 || apart == last) grow(box, other);
+  }
+  return box;
+}
+
+cloth::Box joined(cloth::Box box, const cloth::Box& other) {
+  box.grow({other.x0, other.y0});
+  box.grow({other.x1, other.y1});
+  return box;
+}
+
+/// Not narrower than shows what goes on round it.
+cloth::Box at_least(cloth::Box box, int threads) {
+  const int across = std::max(0, threads - box.width()), down = std::max(0, threads - box.height());
+  return {box.x0 - across / 2, box.y0 - down / 2, box.x1 + (across + 1) / 2, box.y1 + (down + 1) / 2};
+}
+
+struct Choice {
+  cloth::Box box;
+  bool count = false;
+  const guide::Count* proof = nullptr;  ///< marked in the picture
+};
+
+bool on_cloth(const guide::Landmark& landmark) { return landmark.kind == LandmarkKind::cloth_edges || landmark.kind == LandmarkKind::cloth_middle; }
+
+class Finder {
+ public:
+  Finder(const Sheet& sheet, const guide::CloseUp& close_up, const Room& room) : sheet_(sheet), close_up_(close_up), room_(room) {
+    own_ = close_up.window;
+    if (close_up.shows == guide::Shows::start) count_in_ = count_in_of(sheet.plan, close_up);
+  }
+
+  CloseUpPicture find() {
+    CloseUpPicture best;
+    for (const Choice& choice : choices())
+      for (const double width : {room_.beside, room_.whole}) {
+        if (scale_for(choice.box, width) < sheet_.styles.scale_least) continue;
+        return made(choice, width);
+      }
+    return made({at_least(own_, 12), false, nullptr}, room_.whole);  // too large to be read well: as large as the page allows
+  }
+
+ private:
+  double scale_for(const cloth::Box& box, double width) const {
+    return std::min({sheet_.styles.scale_wanted, width / (box.width() + 1), room_.height / (box.height() + 1)});
+  }
+
+  /// The second counts that may be told: the plan's own first.
+  std::vector<const guide::Count*> proofs() const {
+    std::vector<const guide::Count*> all;
+    if (!count_in_ || !count_in_->proof) return all;
+    all.push_back(&*count_in_->proof);
+    for (const guide::Count& other : count_in_->others)
+      if (other.landmark.feature != count_in_->count.landmark.feature || other.landmark.part != count_in_->count.landmark.part) all.push_back(&other);
+    return all;
+  }
+
+  /// From the most that could be shown to the least.
+  std::vector<Choice> choices() const {
+    std::vector<Choice> all;
+    const cloth::Box plain = at_least(own_, 12);
+    if (count_in_ && count_in_->count.landmark.kind != LandmarkKind::cloth_edges) {
+      const guide::Landmark& landmark = count_in_->count.landmark;
+      for (const Around around : {Around::neighbours, Around::feature}) {
+        const cloth::Box with = at_least(joined(own_, landmark_box(sheet_.course, landmark, around)), 12);
+        for (const guide::Count* proof : proofs())
+          if (!on_cloth(proof->landmark)) all.push_back({joined(with, landmark_box(sheet_.course, proof->landmark, Around::feature)), true, proof});
+      }
+      for (const Around around : {Around::neighbours, Around::feature, Around::hole})
+        all.push_back({at_least(joined(own_, landmark_box(sheet_.course, landmark, around)), 12), true, nullptr});
+    }
+    all.push_back({plain, false, nullptr});
+    all.push_back({own_, false, nullptr});
+    return all;
+  }
+
+  CloseUpPicture made(const Choice& choice, double width) const {
+    CloseUpPicture result;
+    result.count_in = count_in_;
+    result.counts_inside = choice.count;
+    result.proof = choice.proof ? choice.proof : proofs().empty() ? nullptr : proofs().front();
+    result.proof_inside = choice.proof != nullptr;
+    for (const int wider : {0, 1, 2, 3}) {
+      Picture picture = with_numbers(choice, choice.box.widened(wider), width);
+      if (wider == 0 || picture.clean) result.picture = std::move(picture);
+      if (result.picture.clean) break;
+    }
+    return result;
+  }
+
+  /// Numbers a little smaller where they do not fit, down to the least; then the picture larger.
+  Picture with_numbers(const Choice& choice, const cloth::Box& box, double width) const {
+    Picture picture;
+    for (const double larger : {1.0, 1.2}) {
+      for (const double step : {0.0, 0.5, 1.0}) {
+        WindowOrder order = order_for(choice, box, std::max(scale_for(box, width), std::min(larger * scale_for(box, width), scale_at_most(box, width))));
+        order.number.size_pt += step * (sheet_.styles.number_least_pt - order.number.size_pt);
+        picture = draw_window(sheet_, order);
+        if (picture.clean) return picture;
+      }
+    }
+    return picture;
+  }
+
+  double scale_at_most(const cloth::Box& box, double width) const { return std::min(width / (box.width() + 1), room_.height / (box.height() + 1)); }
+
+  WindowOrder order_for(const Choice& choice, const cloth::Box& box, double scale) const {
+    WindowOrder order;
+    order.window = box;
+    order.scale = std::floor(scale * 20) / 20;
+    order.letter = close_up_.letter;
+    order.trail = close_up_.trail;
+    order.first = close_up_.first;
+    order.last = close_up_.last;
+    order.moment = moment_of(sheet_, close_up_);
+    order.count = choice.count ? &count_in_->count : nullptr;
+    order.proof = choice.proof;
+    order.number = sheet_.styles.number;
+    return order;
+  }
+
+  const Sheet& sheet_;
+  const guide::CloseUp& close_up_;
+  const Room& room_;
+  cloth::Box own_;
+  const guide::CountIn* count_in_ = nullptr;
+};
+
+}  // namespace
+
+CloseUpPicture close_up_picture(const Sheet& sheet, const guide::CloseUp& close_up, const Room& room) {
+  return Finder(sheet, close_up, room).find();
+}
+
+Moment moment_of(const Sheet& sheet, const guide::CloseUp& close_up) {
+  Moment moment{close_up.lesson, 0, close_up.trail, close_up.last};
+  for (const guide::Section& section : sheet.trail(close_up.trail).sections)
+    if (section.lesson == close_up.lesson && section.first <= close_up.last && close_up.first <= section.last) moment.item = section.item;
+  return moment;
+}
+
+const guide::CountIn* count_in_of(const plan::Plan& plan, const guide::CloseUp& close_up) {
+  for (const guide::CountIn& count_in : plan.count_ins)
+    if (count_in.trail == close_up.trail && count_in.lesson == close_up.lesson && count_in.stitch == close_up.first) return &count_in;
+  return nullptr;
+}
+
+}  // namespace picture

@@ -1,0 +1,86 @@
+// The lines of the counts to be sure, named; sums that a reader would make are made here.
+#include <numeric>
+
+#include "picture/facts.h"
+#include "picture/table.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+using plan::CountLine;
+
+std::string_view key_of(CountLine::What what) {
+  switch (what) {
+    case CountLine::to_first_corner: return "page.count.to-first-corner";
+    case CountLine::straight_side: return "page.count.straight";
+    case CountLine::slant: return "page.count.slant";
+    case CountLine::flight: return "page.count.flight";
+    case CountLine::last_to_start: return "page.count.last-to-start";
+    case CountLine::after_last_corner: return "page.count.after-last-corner";
+    case CountLine::whole_round: return "page.count.whole-round";
+    case CountLine::whole_run: return "page.count.whole-run";
+    case CountLine::section_total: return "page.count.section";
+  }
+  return "page.count.section";
+}
+
+bool is_total(CountLine::What what) {
+  return what == CountLine::whole_round || what == CountLine::whole_run || what == CountLine::section_total;
+}
+
+std::string label(const Sheet& sheet, const CountLine& line) {
+  return words::capitalised(sheet.say(key_of(line.what), {{"n", std::int64_t{line.legs}}, {"number", sheet.number(line.legs)}}));
+}
+
+/// "2 rows together": what a student counts who does not keep them apart.
+void add_both(const Sheet& sheet, Table& table) {
+  if (table.rows.empty() || table.heads.size() < 2) return;
+  const Table::Row& total = table.rows.back();
+  if (total.total) table.note = sheet.say("page.count.both", {{"n", std::int64_t{std::accumulate(total.numbers.begin(), total.numbers.end(), 0)}}});
+}
+
+/// Corner blocks belong to two flights, so flights add up to more than the ring has.
+void add_shared(const Sheet& sheet, Table& table) {
+  int sum = 0;
+  for (const Table::Row& row : table.rows)
+    if (!row.total) sum += row.times * row.numbers.front();
+  const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
+  if (over > 0) table.note = sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}});
+}
+
+std::string title(const Sheet& sheet, int trail) {
+  if (sheet.lesson.sections.size() < 2) return sheet.say("page.count.title");
+  const course::Part& part = sheet.part(trail);
+  return sheet.say(part.work.passes.size() > 1 ? "page.count.title.pass" : "page.count.title.part",
+                   {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(trail).pass}}});
+}
+
+Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lines) {
+  Table table;
+  table.title = title(sheet, trail);
+  const bool rows = sheet.by_rows(trail);
+  if (rows)
+    for (const int run : {0, 1}) table.heads.push_back(short_row(sheet, trail, run));
+  else
+    table.heads.push_back(sheet.say("page.count.blocks"));
+  for (const CountLine& line : lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
+  rows ? add_both(sheet, table) : add_shared(sheet, table);
+  return table;
+}
+
+}  // namespace
+
+std::vector<Table> count_tables(const Sheet& sheet) {
+  std::vector<Table> tables;
+  const auto& lines = sheet.plan.counts[sheet.lesson.number - 1];
+  for (std::size_t i = 0; i < lines.size();) {
+    std::size_t end = i;
+    while (end < lines.size() && lines[end].trail == lines[i].trail) ++end;
+    tables.push_back(table_for(sheet, lines[i].trail, {lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(end)}));
+    i = end;
+  }
+  return tables;
+}
+
+}  // namespace picture

@@ -1,0 +1,94 @@
+#include "picture/foot.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "picture/column.h"
+#include "picture/facts.h"
+#include "picture/ink.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+constexpr double gap = 8;  // mm between map and key
+
+std::vector<cloth::Hole> corners_of(const Sheet& sheet) {
+  std::vector<cloth::Hole> corners;
+  for (const guide::Mark& mark : sheet.plan.marks)
+    if (mark.lesson == sheet.lesson.number) corners.push_back(mark.hole);
+  return corners;
+}
+
+}  // namespace
+
+Foot::Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const Block* last) : sheet_(sheet), design_(map) {
+  order_.width = 62;
+  order_.height = 52;
+  Uses uses;
+  bool corners = false;
+  for (const Block* block = first; block != last; ++block) {
+    uses.add(block->uses);
+    order_.frames.insert(order_.frames.end(), block->frames.begin(), block->frames.end());
+    scales_.insert(scales_.end(), block->scales.begin(), block->scales.end());
+    gridded_ = gridded_ || block->gridded;
+    corners = corners || block->corners;
+  }
+  if (corners) order_.corners = corners_of(sheet);
+  if (!order_.frames.empty() || !order_.corners.empty()) {
+    map_ = map.outline(order_);
+    uses.add(map_->uses);
+  }
+  const double map_width = map_ ? std::max(map_->width, 40.0) + gap : 0;
+  if (!uses.marks.empty()) legend_.emplace(sheet, uses, sheet.width() - map_width);
+  lines_ = line_words();
+}
+
+std::string Foot::scale_words() const {
+  std::vector<std::pair<int, std::vector<std::string>>> groups;  // tenths of life size, letters
+  const double thread = cloth::mm(1, sheet_.course.cloth.count);
+  for (const auto& [letter, scale] : scales_) {
+    const int tenths = static_cast<int>(std::lround(10 * scale / thread));
+    auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return g.first == tenths; });
+    if (group == groups.end()) group = groups.insert(groups.end(), {tenths, {}});
+    group->second.push_back(letter);
+  }
+  std::vector<std::string> said;
+  for (const auto& [tenths, letters] : groups)
+    said.push_back(sheet_.say("page.foot.scale", {{"letters", sheet_.all_of(letters)}, {"n", static_cast<std::int64_t>(letters.size())},
+                                                  {"times", words::Decimal{tenths / 10.0, 1}}}));
+  return sentences(said);
+}
+
+std::vector<std::string> Foot::line_words() const {
+  std::vector<std::string> said;
+  if (gridded_) said.push_back(sheet_.say(sheet_.course.choices.line == course::Line::thread ? "page.foot.line.thread" : "page.foot.line.hole"));
+  said.push_back(sheet_.say(sheet_.voice.hand == say::Hand::right ? "page.foot.right-handed" : "page.foot.left-handed"));
+  said.push_back(sheet_.say("page.foot.cloth", {{"count", cloth_count(sheet_)}}));
+  if (!scales_.empty()) said.push_back(scale_words());
+  const double number_room = sheet_.measure.measure("00 / 00", sheet_.styles.body).width + 4;
+  return wrapped(sentences(said), sheet_.styles.body, sheet_.width() - number_room, sheet_.measure);
+}
+
+double Foot::height() const {
+  const double strip = std::max(map_ ? map_->height : 0.0, legend_ ? legend_->height() : 0.0);
+  return lines_height() + (strip > 0 ? strip + 4 : 0);
+}
+
+void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
+  const double left = sheet_.margin(), right = left + sheet_.width(), bottom = sheet_.page.height - 11;
+  const double rule = bottom - lines_height();
+  add_line(list, list::Role::rule_line, {left, rule}, {right, rule}, 0.25, colour::rule, list::Cap::flat);
+  double base = rule + 1.2 + line_height_mm() - 0.36 * em(sheet_.styles.body);
+  for (const std::string& line : lines_) {
+    add_text(list, list::Role::text, {left, base}, line, sheet_.styles.body, colour::ink);
+    base += line_height_mm();
+  }
+  add_text(list, list::Role::text, {right, base - line_height_mm()}, sheet_.say("page.foot.page", {{"page", static_cast<std::int64_t>(page)}, {"of", static_cast<std::int64_t>(of)}}),
+           sheet_.styles.body, colour::ink, list::Align::right);
+  const double top = rule - 4 - std::max(map_ ? map_->height : 0.0, legend_ ? legend_->height() : 0.0);
+  if (map_) put(list, design_.draw(order_).list, {left, top});
+  if (legend_) legend_->draw(list, {map_ ? left + std::max(map_->width, 40.0) + gap : left, top});
+}
+
+}  // namespace picture

@@ -1,0 +1,32 @@
+// The foot of a page: the small picture of the design, the key, and the line that says how the pictures are to be read.
+#pragma once
+
+#include "picture/legend.h"
+#include "picture/pages.h"
+
+namespace picture {
+
+class Foot {
+ public:
+  /// For a page that holds these blocks.
+  Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const Block* last);
+  double height() const;
+  void draw(list::List& list, std::size_t page, std::size_t of) const;
+
+ private:
+  std::vector<std::string> line_words() const;
+  std::string scale_words() const;
+  double line_height_mm() const { return line_height(sheet_.styles.body); }
+  double lines_height() const { return static_cast<double>(lines_.size()) * line_height_mm() + 3.0; }
+
+  const Sheet& sheet_;
+  const DesignMap& design_;
+  MapOrder order_;
+  std::optional<Picture> map_;  ///< its size and marks
+  std::optional<Legend> legend_;
+  std::vector<std::pair<std::string, double>> scales_;
+  bool gridded_ = false;
+  std::vector<std::string> lines_;
+};
+
+}  // namespace picture

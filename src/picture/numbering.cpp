@@ -1,0 +1,46 @@
+#include "picture/numbering.h"
+
+#include <algorithm>
+#include <map>
+
+namespace picture {
+
+HoleUse HoleNumbers::use() const {
+  const auto ups = std::count_if(numbers.begin(), numbers.end(), [](int n) { return n % 2 == 1; });
+  const auto downs = static_cast<std::ptrdiff_t>(numbers.size()) - ups;
+  if (ups > 0 && downs > 0) return HoleUse::both;
+  if (ups > 0) return ups > 1 ? HoleUse::twice_up : HoleUse::up;
+  return downs > 1 ? HoleUse::twice_down : HoleUse::down;
+}
+
+std::string HoleNumbers::text() const {
+  std::string text;
+  for (const int n : numbers) text += (text.empty() ? "" : ", ") + std::to_string(n);
+  return text;
+}
+
+std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int last) {
+  std::vector<HoleNumbers> holes;
+  std::map<cloth::Hole, std::size_t> place;
+  const auto add = [&](cloth::Hole hole, int number) {
+    const auto [found, fresh] = place.try_emplace(hole, holes.size());
+    if (fresh) holes.push_back({hole, {}});
+    holes[found->second].numbers.push_back(number);
+  };
+  for (int k = first; k <= last; ++k) {
+    add(trail.stitches[k].up, up_number(k, first));
+    add(trail.stitches[k].down, down_number(k, first));
+  }
+  return holes;
+}
+
+std::vector<cloth::Hole> back_before(const trail::Trail& trail, int k) {
+  if (k <= 0 || std::binary_search(trail.ends.begin(), trail.ends.end(), k)) return {};
+  std::vector<cloth::Hole> way{trail.stitches[k - 1].down};
+  const auto under = std::find_if(trail.under.begin(), trail.under.end(), [&](const trail::Under& u) { return u.stitch == k; });
+  if (under != trail.under.end()) way.insert(way.end(), under->via.begin(), under->via.end());
+  way.push_back(trail.stitches[k].up);
+  return way;
+}
+
+}  // namespace picture

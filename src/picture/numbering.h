@@ -1,0 +1,30 @@
+// The numbers of a close-up: from 1 in each, odd where the needle comes up and even where it goes down (common practice), gathered by hole.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "guide/guide.h"
+#include "picture/marks.h"
+
+namespace picture {
+
+struct HoleNumbers {
+  cloth::Hole hole;
+  std::vector<int> numbers;  ///< rising
+  HoleUse use() const;
+  std::string text() const;  ///< "2, 5": two numbers read as two
+};
+
+/// Stitches first..last of the trail, holes in the order of their first number.
+std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int last);
+
+/// The numbers of stitch k where numbering starts with stitch `first`.
+inline int up_number(int k, int first) { return 2 * (k - first) + 1; }
+inline int down_number(int k, int first) { return 2 * (k - first) + 2; }
+
+/// The way on the back before stitch k: from the hole of the stitch before it, over `via` where the trail has one, to its own. Empty before
+/// the first stitch and where a new thread starts.
+std::vector<cloth::Hole> back_before(const trail::Trail& trail, int k);
+
+}  // namespace picture

@@ -1,0 +1,168 @@
+#include "picture/overview.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "picture/fold.h"
+#include "picture/ink.h"
+#include "picture/labels.h"
+#include "picture/map.h"
+#include "picture/view.h"
+
+namespace picture {
+namespace {
+
+using guide::LandmarkKind;
+
+class Overview {
+ public:
+  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height)
+      : sheet_(sheet), close_up_(close_up), count_(count) {
+    const cloth::Box box = shown();
+    const double scale = std::min({width / (box.width() + 1), height / (box.height() + 1), 3.0});
+    view_ = view_of(box, scale, sheet.voice.hand);
+    picture_.width = view_.width();
+    picture_.height = view_.height();
+    picture_.scale = scale;
+    style_ = sheet.styles.number;
+  }
+
+  Picture draw() {
+    clip_in(list(), view_.rect(), 1.6);
+    draw_stitches();
+    draw_ground();
+    draw_close_up();
+    draw_count();
+    draw_labels();
+    clip_out(list());
+    add_frame(list(), list::Role::frame, view_.rect(), 1.6, 0.35, colour::ink);
+    return std::move(picture_);
+  }
+
+ private:
+  list::List& list() { return picture_.list; }
+  void use(Mark mark) { picture_.uses.marks.insert(mark); }
+  bool from_edges() const { return count_.landmark.kind == LandmarkKind::cloth_edges; }
+  bool from_middle() const { return count_.landmark.kind == LandmarkKind::cloth_middle; }
+
+  cloth::Box cloth_box() const {
+    const cloth::Hole corner = course::corner(sheet_.course), size = course::size_threads(sheet_.course);
+    return {corner.x, corner.y, corner.x + size.x, corner.y + size.y};
+  }
+
+  /// The way that is counted with the close-up at its end, and some cloth round it.
+  cloth::Box shown() const {
+    cloth::Box box = close_up_.window;
+    box.grow(count_.landmark.hole);
+    if (from_edges()) {
+      const cloth::Box cloth = cloth_box();
+      box.grow({cloth.x0, cloth.y0});
+      box.grow({cloth.x1, cloth.y1});
+    }
+    return box.widened(std::max(3, std::max(box.width(), box.height()) / 10));
+  }
+
+  void draw_stitches() {
+    Moment moment = moment_of(sheet_, close_up_);
+    moment.last = close_up_.first - 1;
+    for (const Seen& s : run_together(stitches_in(sheet_.course, sheet_.plan, view_.window, moment))) {
+      const double width = s.stage == Stage::later ? 0.13 : std::clamp(s.width * view_.scale, 0.18, 1.6);
+      draw_stitch(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08, s.stage, false);
+      (s.stage == Stage::later ? around_.thin : around_.solid).push_back(drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08));
+      use(s.stage == Stage::now ? Mark::now : s.stage == Stage::before ? Mark::before : Mark::later);
+    }
+  }
+
+  /// The cut edge, or the folds.
+  void draw_ground() {
+    if (from_edges()) {
+      const cloth::Box cloth = cloth_box();
+      const Point a = view_.at({cloth.x0, cloth.y0}), b = view_.at({cloth.x1, cloth.y1});
+      const Rect rect{std::min(a.x, b.x), a.y, std::abs(b.x - a.x), b.y - a.y};
+      add_frame(list(), list::Role::map_mark, rect, 0, 0.5, colour::ink);
+      use(Mark::cloth_edge);
+    }
+    if (!from_middle()) return;
+    draw_folds(list(), view_.at(count_.landmark.hole), view_.rect());
+    const auto folds = fold_lines(view_.at(count_.landmark.hole), view_.rect());
+    around_.thin.insert(around_.thin.end(), folds.begin(), folds.end());
+    use(Mark::fold);
+  }
+
+  void draw_close_up() {
+    const cloth::Box& w = close_up_.window;
+    const Point a = view_.at(w.x0 - 0.5, w.y0 - 0.5), b = view_.at(w.x1 + 0.5, w.y1 + 0.5);
+    const Rect rect{std::min(a.x, b.x), a.y, std::abs(b.x - a.x), b.y - a.y};
+    add_frame(list(), list::Role::map_mark, rect, 0.6, 0.3, colour::ink);
+    use(Mark::frame);
+    const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
+    for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
+    labels_.push_back({q, 0.3, close_up_.letter});
+    letters_ = 1;
+  }
+
+  /// Leg by leg: the line, a bar across at its ends, its length in the middle.
+  void draw_count() {
+    cloth::Hole at = count_.landmark.hole;
+    for (const guide::Leg& leg : count_.legs) {
+      const cloth::Hole to = at + leg.threads * cloth::step(leg.way);
+      const Point a = view_.at(at), b = view_.at(to);
+      add_line(list(), list::Role::ruler, a, b, 0.45, colour::accent);
+      around_.solid.push_back({a, b, 0.25});
+      for (const Point end : {a, b}) draw_bar(end, minus(b, a));
+      labels_.push_back({between(a, b, 0.5), 0.4, length_words(leg)});
+      at = to;
+    }
+    if (!count_.legs.empty()) use(Mark::ruler);
+    for (const cloth::Stitch& s : landmark_stitches(sheet_.course, count_.landmark)) {
+      draw_landmark(list(), view_.at(s.a), view_.at(s.b), std::clamp(0.6 * view_.scale, 0.5, 1.8), 0.05);
+      use(Mark::landmark);
+    }
+    add_disc(list(), list::Role::hole_up, view_.at(at), std::clamp(ratio::dot * view_.scale, 0.55, 1.2), colour::ink);
+    around_.solid.push_back({view_.at(at), view_.at(at), 1.3});
+    use(Mark::up);
+  }
+
+  void draw_bar(Point at, Point way) {
+    const double all = length(way);
+    if (all <= 0) return;
+    const Point half{0.9 * way.y / all, -0.9 * way.x / all};
+    add_line(list(), list::Role::ruler, minus(at, half), plus(at, half), 0.35, colour::accent);
+    around_.solid.push_back({minus(at, half), plus(at, half), 0.2});
+  }
+
+  std::string length_words(const guide::Leg& leg) const {
+    if (!from_edges()) return sheet_.say("page.overview.threads", {{"n", std::int64_t{leg.threads}}});
+    return sheet_.say("page.overview.cm", {{"cm", words::Decimal{cloth::mm(leg.threads, sheet_.course.cloth.count) / 10, 1}}});
+  }
+
+  void draw_labels() {
+    around_.frame = grown(view_.rect(), -0.4);
+    const Placement placement = place_labels(labels_, around_, style_, sheet_.measure);
+    picture_.clean = placement.clean;
+    for (std::size_t i = 0; i < labels_.size(); ++i) {
+      const PlacedLabel& label = placement.labels[i];
+      const bool letter = i < letters_;
+      if (label.led) add_line(list(), list::Role::leader, label.from, label.to, 0.16, letter ? colour::ink : colour::accent, list::Cap::flat);
+      add_text(list(), letter ? list::Role::map_mark : list::Role::ruler_number, label.base, labels_[i].text, style_, letter ? colour::ink : colour::accent);
+    }
+  }
+
+  const Sheet& sheet_;
+  const guide::CloseUp& close_up_;
+  const guide::Count& count_;
+  View view_;
+  list::TypeStyle style_;
+  std::vector<Label> labels_;
+  std::size_t letters_ = 0;
+  Surroundings around_;
+  Picture picture_;
+};
+
+}  // namespace
+
+Picture draw_overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height) {
+  return Overview(sheet, close_up, count, width, height).draw();
+}
+
+}  // namespace picture

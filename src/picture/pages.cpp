@@ -1,0 +1,132 @@
+#include "picture/pages.h"
+
+#include <algorithm>
+
+#include "picture/column.h"
+#include "picture/foot.h"
+#include "picture/ink.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+constexpr double head_top = 11;  // mm from the paper's edge
+
+/// "Lesson 3 of 6 · Tuesday 26 January 2027 · 90 minutes"
+std::string lesson_line(const Sheet& sheet) {
+  const auto joined = [&](const std::string& first, const std::string& second) { return sheet.say("page.dot", {{"first", first}, {"second", second}}); };
+  std::string line = sheet.say("page.head.lesson", {{"n", std::int64_t{sheet.lesson.number}}, {"of", static_cast<std::int64_t>(sheet.plan.lessons.size())}});
+  if (sheet.lesson.date) line = joined(line, say::date(sheet.voice, *sheet.lesson.date));
+  if (!sheet.lesson.start.empty()) line = joined(line, sheet.lesson.start);
+  return joined(line, sheet.say("page.head.minutes", {{"n", std::int64_t{sheet.lesson.minutes_given}}}));
+}
+
+/// The running head: one line where both sides fit, else two or more.
+class Head {
+ public:
+  explicit Head(const Sheet& sheet) : sheet_(sheet), right_(wrapped(lesson_line(sheet), sheet.styles.head, sheet.width(), sheet.measure)) {
+    left_style_ = sheet.styles.head;
+    left_style_.weight = list::Weight::semibold;
+    const double right = sheet.measure.measure(right_.front(), sheet.styles.head).width;
+    const double left = sheet.measure.measure(sheet.course.title, left_style_).width;
+    beside_ = right_.size() == 1 && left + right + 6 <= sheet.width();
+    left_ = wrapped(sheet.course.title, left_style_, sheet.width(), sheet.measure);
+  }
+
+  double height() const { return static_cast<double>(beside_ ? 1 : left_.size() + right_.size()) * line_height(sheet_.styles.head) + 1.6; }
+
+  void draw(list::List& list) const {
+    const double left = sheet_.margin(), right = left + sheet_.width();
+    double base = head_top + line_height(sheet_.styles.head) - 0.36 * em(sheet_.styles.head);
+    for (const std::string& line : left_) {
+      add_text(list, list::Role::text, {left, base}, line, left_style_, colour::ink);
+      if (!beside_) base += line_height(sheet_.styles.head);
+    }
+    for (const std::string& line : right_) {
+      add_text(list, list::Role::text, {beside_ ? right : left, base}, line, sheet_.styles.head, colour::ink, beside_ ? list::Align::right : list::Align::left);
+      base += line_height(sheet_.styles.head);
+    }
+    add_line(list, list::Role::rule_line, {left, head_top + height()}, {right, head_top + height()}, 0.4, colour::ink, list::Cap::flat);
+  }
+
+ private:
+  const Sheet& sheet_;
+  list::TypeStyle left_style_;
+  std::vector<std::string> left_, right_;
+  bool beside_ = true;
+};
+
+/// Title and what to have ready, on the first page.
+Column title_column(const Sheet& sheet) {
+  Styles styles = sheet.styles;
+  styles.heading = sheet.styles.title;
+  Column column(sheet.width(), styles, sheet.measure);
+  column.heading(say::lesson_title(sheet.voice, sheet.plan, sheet.lesson.number));
+  column.paragraph(have_ready(sheet));
+  return column;
+}
+
+}  // namespace
+
+Pages::Pages(const Sheet& sheet) : sheet_(sheet), map_(sheet) {}
+
+double Pages::top(bool first_page) const {
+  const double head = head_top + Head(sheet_).height() + 5;
+  return first_page ? head + 2 + title_column(sheet_).height() + 3 : head + 2;
+}
+
+/// Height of these blocks, one under the other.
+double Pages::needed(std::size_t first, std::size_t last) const {
+  double sum = 0;
+  for (std::size_t i = first; i < last; ++i) sum += blocks_[i].height + (i == first ? 0 : blocks_[i].before);
+  return sum;
+}
+
+std::vector<Pages::Page> Pages::divide() const {
+  std::vector<Page> pages;
+  const double bottom = sheet_.page.height - 11;
+  std::size_t first = 0;
+  while (first < blocks_.size() || pages.empty()) {
+    const double from = top(pages.empty());
+    std::size_t last = first, good = first;
+    while (last < blocks_.size()) {
+      ++last;
+      const Foot foot(sheet_, map_, blocks_.data() + first, blocks_.data() + last);
+      if (from + needed(first, last) + 4 + foot.height() > bottom) break;
+      if (!blocks_[last - 1].keep || last == blocks_.size()) good = last;
+    }
+    if (good == first && first < blocks_.size() && !pages.empty()) good = std::max(first + 1, last - 1);  // a block that no page holds stands alone
+    pages.push_back({first, good});
+    first = good;
+  }
+  return pages;
+}
+
+list::List Pages::draw(const Page& page, std::size_t number, std::size_t of) const {
+  list::List list;
+  list.width = sheet_.page.width;
+  list.height = sheet_.page.height;
+  list.title = say::lesson_title(sheet_.voice, sheet_.plan, sheet_.lesson.number);
+  Head(sheet_).draw(list);
+  Point at{sheet_.margin(), top(number == 1)};
+  if (number == 1) {
+    const Column title = title_column(sheet_);
+    draw_column(list, title, {at.x, at.y - 3 - title.height()});
+  }
+  for (std::size_t i = page.first; i < page.last; ++i) {
+    if (i > page.first) at.y += blocks_[i].before;
+    blocks_[i].draw(list, at);
+    at.y += blocks_[i].height;
+  }
+  Foot(sheet_, map_, blocks_.data() + page.first, blocks_.data() + page.last).draw(list, number, of);
+  return list;
+}
+
+std::vector<list::List> Pages::finish() {
+  const std::vector<Page> pages = divide();
+  std::vector<list::List> lists;
+  for (std::size_t i = 0; i < pages.size(); ++i) lists.push_back(draw(pages[i], i + 1, pages.size()));
+  return lists;
+}
+
+}  // namespace picture

@@ -1,0 +1,179 @@
+#include "picture/ruler.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "list/bounds.h"
+#include "list/measure.h"
+#include "picture/ink.h"
+#include "picture/labels.h"
+#include "picture/styles.h"
+
+namespace picture {
+namespace {
+
+constexpr double line_half = 0.19;  // mm, half of the ruler's line
+constexpr double room = 0.35;       // mm kept free on each side of the line
+
+struct Way {
+  cloth::Hole from, to;
+  int threads = 0;
+  Point along, aside;  ///< unit steps of one thread in the picture, mm
+};
+
+struct Piece {
+  std::vector<Capsule> lines;
+  std::vector<Ruler::Number> numbers;
+  Point start, end;
+  double cost = 0;
+  bool clear = true;
+};
+
+class Maker {
+ public:
+  Maker(const View& view, const RulerGround& ground, list::TypeStyle style, const list::Measure& measure)
+      : view_(view), ground_(ground), style_(style), measure_(measure) {}
+
+  Way way(cloth::Hole from, const guide::Leg& leg) const {
+    const cloth::Hole step = cloth::step(leg.way);
+    Way way{from, from + leg.threads * step, leg.threads, {}, {}};
+    way.along = minus(view_.at(from + step), view_.at(from));
+    way.aside = {-way.along.y, way.along.x};
+    return way;
+  }
+
+  /// The best of all distances from the counted way, numbers on either side. `outward`: the side away from the other leg, or 0.
+  Piece best(const Way& way, double outward) const {
+    Piece best;
+    best.cost = 1e9;
+    for (const double off : {0.0, 1.0, -1.0, 0.6, -0.6, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0})
+      for (const double side : {-1.0, 1.0}) {
+        Piece piece = build(way, off, side);
+        piece.cost += std::abs(off) + (off * outward < 0 ? 2.5 : 0) + (side > 0 ? 0.1 : 0);
+        if (piece.cost < best.cost - 1e-9) best = std::move(piece);
+      }
+    return best;
+  }
+
+ private:
+  Piece build(const Way& way, double off, double side) const {
+    Piece piece;
+    piece.start = plus(view_.at(way.from), times(off, way.aside));
+    piece.end = plus(view_.at(way.to), times(off, way.aside));
+    piece.lines.push_back({piece.start, piece.end, line_half});
+    const int step = step_between(way);
+    for (int j = 0; j <= way.threads; ++j) {
+      const bool long_tick = j == 0 || j == way.threads || (step > 1 && j % step == 0);
+      if (long_tick || view_.scale > 1.2) tick(piece, way, j, long_tick);
+    }
+    for (int j = 1; j <= way.threads; ++j)
+      if (step == 1 || j % step == 0 || j == way.threads) number(piece, way, j, step, side);
+    if (step > 1) thin_out(piece, way, step);
+    judge(piece);
+    return piece;
+  }
+
+  bool flat(const Way& way) const { return std::abs(way.along.x) > std::abs(way.along.y); }
+
+  /// Every thread is numbered where the largest number fits between two ticks.
+  int step_between(const Way& way) const {
+    const Rect largest = number_room(std::to_string(way.threads), style_, measure_, {0, 0});
+    const double needed = (flat(way) ? largest.w : largest.h) + 0.45;
+    for (const int step : {1, 2, 5, 10, 20, 50})
+      if (step * view_.scale >= needed) return step;
+    return 100;
+  }
+
+  void tick(Piece& piece, const Way& way, int j, bool is_long) const {
+    const Point at = plus(piece.start, times(j, way.along));
+    const Point half = times((is_long ? 0.95 : 0.65) / view_.scale, way.aside);
+    piece.lines.push_back({minus(at, half), plus(at, half), line_half * 0.8});
+  }
+
+  /// Between its ticks where every thread has one, else at its tick.
+  void number(Piece& piece, const Way& way, int j, int step, double side) const {
+    const std::string text = std::to_string(j);
+    const Rect size = number_room(text, style_, measure_, {0, 0});
+    const Point middle = plus(piece.start, times(step == 1 ? j - 0.5 : j, way.along));
+    const double away = 1.35 + (flat(way) ? size.h : size.w) / 2;
+    const Point centre = plus(middle, times(side * away / view_.scale, way.aside));
+    const Rect box{centre.x - size.w / 2, centre.y - size.h / 2, size.w, size.h};
+    piece.numbers.push_back({{box.x - size.x, box.y - size.y}, box, text});
+  }
+
+  /// The last number always stands; the one before it only where it leaves it room.
+  static void thin_out(Piece& piece, const Way& way, int step) {
+    const std::size_t n = piece.numbers.size();
+    if (n >= 2 && way.threads % step != 0 && 2 * (way.threads % step) < step + 1) piece.numbers.erase(piece.numbers.end() - 2);
+  }
+
+  void judge(Piece& piece) const {
+    const Rect frame = grown(view_.rect(), -0.6);
+    const Capsule& line = piece.lines.front();
+    for (const Capsule& s : ground_.stitched)
+      if (meet({line.a, line.b, line_half + room}, s) && !at_end(s, line)) piece.clear = false, piece.cost += 20;
+    for (const Capsule& s : ground_.later)
+      if (meet({line.a, line.b, line_half + 0.1}, s)) piece.cost += 0.4;
+    for (const Ruler::Number& number : piece.numbers) {
+      if (!within(number.box, frame)) piece.clear = false, piece.cost += 50;
+      for (const Capsule& s : ground_.stitched)
+        if (meet(grown(number.box, 0.25), s)) piece.clear = false, piece.cost += 10;
+      for (const Capsule& s : ground_.later)
+        if (meet(grown(number.box, 0.2), s)) piece.cost += 0.6;
+    }
+    if (!list::contains(frame, line.a) || !list::contains(frame, line.b)) piece.clear = false, piece.cost += 100;
+  }
+
+  /// A stitch or mark that the line only touches with its own end belongs to the landmark or to the hole that is sought.
+  static bool at_end(const Capsule& s, const Capsule& line) {
+    const double touch = s.radius + line_half + room + 0.05;
+    const Point inner_a = between(line.a, line.b, std::min(0.5, touch / std::max(0.01, length(minus(line.b, line.a)))));
+    const Point inner_b = between(line.b, line.a, std::min(0.5, touch / std::max(0.01, length(minus(line.b, line.a)))));
+    return distance(inner_a, inner_b, s.a, s.b) >= s.radius + line_half;
+  }
+
+  const View& view_;
+  const RulerGround& ground_;
+  list::TypeStyle style_;
+  const list::Measure& measure_;
+};
+
+double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
+
+void take(Ruler& ruler, const Piece& piece) {
+  ruler.lines.insert(ruler.lines.end(), piece.lines.begin(), piece.lines.end());
+  ruler.numbers.insert(ruler.numbers.end(), piece.numbers.begin(), piece.numbers.end());
+  ruler.clear = ruler.clear && piece.clear;
+}
+
+void join(Ruler& ruler, Point a, Point b) {
+  if (length(minus(a, b)) > 0.05) ruler.lines.push_back({a, b, line_half * 0.8});
+}
+
+}  // namespace
+
+Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const View& view, const RulerGround& ground, list::TypeStyle style,
+                 const list::Measure& measure) {
+  Ruler ruler;
+  const Maker maker(view, ground, style, measure);
+  std::vector<Way> ways;
+  for (const guide::Leg& leg : legs) ways.push_back(maker.way(ways.empty() ? from : ways.back().to, leg));
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    double outward = 0;
+    if (ways.size() == 2) outward = i == 0 ? -dot(ways[0].aside, ways[1].along) : dot(ways[1].aside, ways[0].along);
+    const Piece piece = maker.best(ways[i], outward);
+    take(ruler, piece);
+    join(ruler, view.at(ways[i].from), piece.start);
+    join(ruler, piece.end, view.at(ways[i].to));
+    if (i + 1 < ways.size()) ruler.turns.push_back(view.at(ways[i].to));
+  }
+  return ruler;
+}
+
+void draw_ruler(list::List& list, const Ruler& ruler, list::TypeStyle style) {
+  for (const Capsule& line : ruler.lines) add_line(list, list::Role::ruler, line.a, line.b, 2 * line.radius, colour::accent);
+  for (const Point turn : ruler.turns) add_disc(list, list::Role::ruler, turn, 0.55, colour::accent);
+  for (const Ruler::Number& number : ruler.numbers) add_text(list, list::Role::ruler_number, number.base, number.text, style, colour::accent);
+}
+
+}  // namespace picture

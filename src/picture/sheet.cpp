@@ -1,0 +1,21 @@
+#include "picture/sheet.h"
+
+namespace picture {
+
+std::string Sheet::number(int n) const {
+  const std::string key = "number." + std::to_string(n);
+  return voice.phrases.has(key) ? say(key) : std::to_string(n);
+}
+
+std::string Sheet::all_of(const std::vector<std::string>& items) const {
+  std::string text;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (i == 0)
+      text = items[0];
+    else
+      text = say(i + 1 == items.size() ? "list.and" : "list.comma", {{"first", text}, {"second", items[i]}});
+  }
+  return text;
+}
+
+}  // namespace picture

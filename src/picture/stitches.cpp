@@ -1,0 +1,98 @@
+#include "picture/stitches.h"
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+#include "picture/styles.h"
+
+namespace picture {
+namespace {
+
+bool near_to(const cloth::Stitch& s, const cloth::Box& box) {
+  return std::max(s.a.x, s.b.x) >= box.x0 && std::min(s.a.x, s.b.x) <= box.x1 && std::max(s.a.y, s.b.y) >= box.y0 &&
+         std::min(s.a.y, s.b.y) <= box.y1;
+}
+
+Stage stage_of(const Moment& moment, int trail, const guide::Section* section, int k) {
+  if (!section || section->lesson > moment.lesson) return Stage::later;
+  if (section->lesson < moment.lesson) return Stage::before;
+  if (moment.item < 0) return Stage::now;
+  if (section->item < moment.item || (section->item == moment.item && trail < moment.trail)) return Stage::before;
+  return section->item == moment.item && trail == moment.trail && k <= moment.last ? Stage::now : Stage::later;
+}
+
+class Gatherer {
+ public:
+  Gatherer(const course::Course& course, const cloth::Box& box) : course_(course), box_(box) {}
+
+  void add(const cloth::Stitch& stitch, Stage stage, int part) {
+    if (!near_to(stitch, box_)) return;
+    const cloth::Stitch normal = stitch.normal();
+    const auto [found, fresh] = place_.try_emplace(normal, seen_.size());
+    if (fresh) {
+      seen_.push_back({normal, stage, false, thread_width(course_, part, stage), part});
+      return;
+    }
+    Seen& there = seen_[found->second];
+    there.doubled = there.doubled || (there.stage != Stage::later && stage != Stage::later);
+    if (stage <= there.stage) return;
+    there.stage = stage;
+    there.part = part;
+    there.width = thread_width(course_, part, stage);
+  }
+  std::vector<Seen> take() { return std::move(seen_); }
+
+ private:
+  const course::Course& course_;
+  cloth::Box box_;
+  std::vector<Seen> seen_;
+  std::unordered_map<cloth::Stitch, std::size_t> place_;  // never walked through
+};
+
+void add_trail(const plan::Plan& plan, int t, const Moment& moment, Gatherer& gatherer) {
+  const guide::PlacedTrail& trail = plan.trails[t];
+  std::size_t s = 0;
+  for (int k = 0; k < static_cast<int>(trail.trail.stitches.size()); ++k) {
+    while (s < trail.sections.size() && trail.sections[s].last < k) ++s;
+    const bool inside = s < trail.sections.size() && trail.sections[s].first <= k;
+    const trail::Worked& w = trail.trail.stitches[k];
+    gatherer.add({w.up, w.down}, stage_of(moment, t, inside ? &trail.sections[s] : nullptr, k), trail.part);
+  }
+}
+
+/// Tex of pearl cotton by size, from makers' labels by memory (trade.md, Cloth).
+double tex_of(const course::Thread& thread) {
+  if (thread.tex) return *thread.tex;
+  switch (thread.pearl.value_or(5)) {
+    case 3: return 333;
+    case 8: return 125;
+    case 12: return 83;
+    default: return 200;
+  }
+}
+
+}  // namespace
+
+double thread_width(const course::Course& course, int part, Stage stage) {
+  if (stage == Stage::later) return ratio::later;
+  const course::Thread* thread = course::find_thread(course, course.parts[part].thread);
+  const double true_width = 0.62 * std::sqrt((thread ? tex_of(*thread) : 200) / 200) * course.cloth.count.per_inch / 22;
+  return stage == Stage::now ? std::clamp(0.65 * true_width, 0.26, ratio::widest_now) : std::clamp(true_width, 0.38, ratio::widest_before);
+}
+
+std::vector<Seen> stitches_in(const course::Course& course, const plan::Plan& plan, const cloth::Box& box, const Moment& moment) {
+  Gatherer gatherer(course, box);
+  std::vector<char> has_trail(course.parts.size(), 0);
+  for (std::size_t t = 0; t < plan.trails.size(); ++t) {
+    add_trail(plan, static_cast<int>(t), moment, gatherer);
+    has_trail[plan.trails[t].part] = 1;
+  }
+  for (std::size_t p = 0; p < course.parts.size(); ++p) {
+    if (has_trail[p]) continue;  // what could not be planned is shown as not yet stitched
+    for (const cloth::Stitch& stitch : course.parts[p].work.stitches) gatherer.add(stitch, Stage::later, static_cast<int>(p));
+  }
+  return gatherer.take();
+}
+
+}  // namespace picture

@@ -1,0 +1,162 @@
+// Corners: what is done there, why, how many times and where, and what does not change.
+#include <algorithm>
+
+#include "picture/facts.h"
+#include "picture/numbering.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+std::string sort_key(bool from_slant, bool to_slant) {
+  return std::string(from_slant ? "slant" : "straight") + "-" + (to_slant ? "slant" : "straight");
+}
+
+/// The title by what the place is: every corner, every corner of a sort, or some.
+std::string title(const Sheet& sheet, const guide::CloseUp& close_up, const std::vector<CornerSort>& sorts) {
+  const auto places = static_cast<std::int64_t>(close_up.stands_for.size());
+  if (places >= corners_in(sorts)) return sheet.say("page.corner.title.all", {{"n", places}});
+  for (const CornerSort& sort : sorts)
+    if (sort.from_slant == close_up.from_slant && sort.to_slant == close_up.to_slant && places >= sort.corners)
+      return sheet.say("page.corner.title." + sort_key(sort.from_slant, sort.to_slant), {{"n", places}});
+  return sheet.say("page.corner.title.some", {{"n", places}});
+}
+
+std::string row(const Sheet& sheet, const guide::CloseUp& close_up, int run) {
+  return say::row_name(sheet.voice, sheet.trail(close_up.trail).part, sheet.row(close_up.trail, run));
+}
+
+std::string why(const Sheet& sheet, const guide::CloseUp& close_up) {
+  if (close_up.row_over < 0) return sheet.say("page.back.why.plain");
+  const int over = std::max(1, close_up.over_before + close_up.over_after);
+  return sheet.say("page.back.why", {{"row", words::capitalised(row(sheet, close_up, close_up.row_over))}, {"other", row(sheet, close_up, 1 - close_up.row_over)},
+                                     {"n", std::int64_t{over}}, {"number", sheet.number(over)}});
+}
+
+/// "up at 11, one stitch ahead, and down at 12, in the corner hole"
+std::string back_stitch(const Sheet& sheet, const guide::CloseUp& close_up, int k) {
+  const trail::Worked& w = sheet.trail(close_up.trail).trail.stitches[k];
+  const bool corner = !close_up.stands_for.empty() && w.down == close_up.stands_for.front();
+  return sheet.say(corner ? "page.back.stitch.corner" : "page.back.stitch",
+                   {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}});
+}
+
+/// Stitches that the row with more has over and that are worked forwards: "7 to 8".
+std::string forward_over(const Sheet& sheet, const guide::CloseUp& close_up) {
+  std::vector<std::string> said;
+  const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
+  for (int k = close_up.first; k <= close_up.last; ++k)
+    if (stitches[k].over && !stitches[k].backward)
+      said.push_back(sheet.say("page.back.forward.stitch", {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}}));
+  if (said.empty()) return {};
+  return sheet.say("page.back.forward", {{"stitches", sheet.all_of(said)}, {"n", static_cast<std::int64_t>(said.size())}});
+}
+
+std::string backs(const Sheet& sheet, const guide::CloseUp& close_up) {
+  std::vector<std::string> said;
+  for (const int k : close_up.steps_back)
+    if (close_up.first <= k && k <= close_up.last) said.push_back(back_stitch(sheet, close_up, k));
+  if (said.empty()) return {};
+  const auto n = static_cast<std::int64_t>(said.size());
+  return sheet.say("page.back.do", {{"n", n}, {"number", sheet.number(static_cast<int>(n))}, {"stitches", sheet.all_of(said)}});
+}
+
+/// Sorts of corner where nothing is special and that no other close-up shows.
+void tell_unchanged(const Sheet& sheet, const guide::CloseUp& close_up, const std::vector<CornerSort>& sorts, Telling& telling) {
+  for (const CornerSort& sort : sorts) {
+    if (sort.with_back > 0 || (sort.from_slant == close_up.from_slant && sort.to_slant == close_up.to_slant)) continue;
+    const bool shown = std::any_of(sheet.plan.close_ups.begin(), sheet.plan.close_ups.end(), [&](const guide::CloseUp& other) {
+      return other.lesson == close_up.lesson && other.trail == close_up.trail && other.shows == guide::Shows::corner &&
+             other.from_slant == sort.from_slant && other.to_slant == sort.to_slant;
+    });
+    if (!shown) telling.paragraph(sheet.say("page.unchanged." + sort_key(sort.from_slant, sort.to_slant)));
+  }
+}
+
+void tell_like(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  if (close_up.like < 0) return;
+  const guide::CloseUp& like = sheet.plan.close_ups[close_up.like];
+  telling.paragraph(sheet.say("page.like", {{"letter", like.letter}, {"lesson", std::int64_t{like.lesson}}}));
+}
+
+// ---- blocks ----
+
+/// Holes with two numbers, told one by one: "4 and 7 lie in one hole".
+std::string shared_holes(const Sheet& sheet, const guide::CloseUp& close_up) {
+  std::vector<std::string> said;
+  for (const HoleNumbers& hole : numbers_of(sheet.trail(close_up.trail).trail, close_up.first, close_up.last)) {
+    if (hole.numbers.size() < 2) continue;
+    std::vector<std::string> numbers;
+    for (const int n : hole.numbers) numbers.push_back(std::to_string(n));
+    said.push_back(sheet.say("page.blocks.shared", {{"numbers", sheet.all_of(numbers)}}));
+  }
+  return sentences(said);
+}
+
+/// First stitches of the blocks in the close-up.
+std::vector<int> block_starts(const trail::Trail& trail, const guide::CloseUp& close_up) {
+  std::vector<int> starts;
+  for (int k = close_up.first; k <= close_up.last; ++k)
+    if (k == close_up.first || trail.stitches[k].run != trail.stitches[k - 1].run) starts.push_back(k);
+  return starts;
+}
+
+/// Which numbers end one block and begin the next.
+std::string block_change(const Sheet& sheet, const guide::CloseUp& close_up) {
+  const std::vector<int> starts = block_starts(sheet.trail(close_up.trail).trail, close_up);
+  if (starts.size() < 2) return {};
+  const bool bend = starts.size() > 2;
+  const int next = starts.back(), from = bend ? starts[starts.size() - 2] : next - 1;
+  return sheet.say(bend ? "page.blocks.bend" : "page.blocks.step", {{"up", std::int64_t{up_number(from, close_up.first)}},
+                                                                    {"down", std::int64_t{down_number(next - 1, close_up.first)}},
+                                                                    {"next", std::int64_t{up_number(next, close_up.first)}}});
+}
+
+void tell_block_corner(const Sheet& sheet, const guide::CloseUp& close_up, const std::vector<CornerSort>& sorts, Telling& telling) {
+  telling.heading(close_up.turn_eighths == 0 ? sheet.say("page.blocks.step.title") : title(sheet, close_up, sorts));
+  telling.paragraph(sentences({stitches_between(sheet, close_up), block_change(sheet, close_up), shared_holes(sheet, close_up)}));
+}
+
+}  // namespace
+
+std::string short_row(const Sheet& sheet, int trail, int run) {
+  constexpr const char* keys[] = {"first", "second", "third", "outer", "middle", "inner"};
+  const say::RowPlace place = say::row_place(sheet.course, sheet.trail(trail).part, sheet.row(trail, run));
+  return sheet.say(std::string("page.row.") + keys[static_cast<int>(place)]);
+}
+
+std::string times_and_where(const Sheet& sheet, const guide::CloseUp& close_up) {
+  const auto n = static_cast<int>(close_up.stands_for.size());
+  if (n == 0) return {};
+  return sheet.say("page.times", {{"n", std::int64_t{n}}, {"number", words::capitalised(sheet.number(n))}, {"letter", close_up.letter}});
+}
+
+void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const std::vector<CornerSort> sorts = corner_sorts(sheet.trail(close_up.trail).trail, section_of(sheet, close_up));
+  if (!sheet.by_rows(close_up.trail)) {
+    tell_block_corner(sheet, close_up, sorts, telling);
+  } else {
+    telling.heading(title(sheet, close_up, sorts));
+    telling.paragraph(stitches_between(sheet, close_up));
+    if (close_up.steps_back.empty())
+      telling.paragraph(sheet.say("page.corner.nothing"));
+    else
+      telling.paragraph(sentences({why(sheet, close_up), backs(sheet, close_up), forward_over(sheet, close_up), sheet.say("page.back.go-on")}));
+  }
+  telling.strong(times_and_where(sheet, close_up));
+  if (sheet.by_rows(close_up.trail)) tell_unchanged(sheet, close_up, sorts, telling);
+  tell_like(sheet, close_up, telling);
+}
+
+void tell_second_pass(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  telling.heading(sheet.say("page.second.title"));
+  telling.paragraph(stitches_between(sheet, close_up));
+  if (close_up.steps_back.empty())
+    telling.paragraph(sheet.say("page.second.no-back"));
+  else
+    telling.paragraph(sentences({why(sheet, close_up), backs(sheet, close_up), forward_over(sheet, close_up), sheet.say("page.back.go-on")}));
+  if (!close_up.stands_for.empty()) telling.strong(times_and_where(sheet, close_up));
+  tell_like(sheet, close_up, telling);
+}
+
+}  // namespace picture

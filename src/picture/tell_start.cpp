@@ -1,0 +1,46 @@
+// The start of a section: the tail, the count, the count to be sure.
+#include <cmath>
+
+#include "picture/facts.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+std::string heading(const Sheet& sheet, const guide::CloseUp& close_up) {
+  const guide::Section& section = section_of(sheet, close_up);
+  const bool goes_on = section.first > 0, several = sheet.lesson.sections.size() > 1;
+  const std::string key = goes_on ? "page.start.go-on" : "page.start";
+  if (!several) return sheet.say(key);
+  const course::Part& part = sheet.part(close_up.trail);
+  const bool passes = part.work.passes.size() > 1;
+  return sheet.say(key + (passes ? ".pass" : ".part"), {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(close_up.trail).pass}}});
+}
+
+std::string tail(const Sheet& sheet, const guide::CloseUp& close_up) {
+  const trail::Trail& trail = sheet.trail(close_up.trail).trail;
+  if (!new_thread_at(trail, close_up.first)) return sheet.say("page.tail.goes-on");
+  const guide::Anchor* anchor = anchor_at(sheet.plan, close_up.trail, close_up.first, true);
+  if (anchor && !anchor->later && !anchor->under.empty())
+    return sheet.say("page.tail.under", {{"n", static_cast<std::int64_t>(anchor->under.size())}});
+  return sheet.say("page.tail.waste", {{"cm", words::Decimal{sheet.course.choices.habits.first_tail_cm, 0}}});
+}
+
+}  // namespace
+
+void tell_count_in(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling) {
+  telling.accent_heading(heading(sheet, close_up));
+  std::vector<std::string> said{tail(sheet, close_up)};
+  if (picture.count_in) said.push_back(say::count_in(sheet.voice, *picture.count_in));
+  telling.paragraph(sentences(said));
+  if (!picture.proof) return;
+  telling.strong(sheet.say("page.to-be-sure"));
+  telling.paragraph(say::proof(sheet.voice, *picture.proof));
+}
+
+void tell_start(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling) {
+  tell_count_in(sheet, close_up, picture, telling);
+  tell_rhythm(sheet, close_up, telling);
+}
+
+}  // namespace picture

@@ -1,0 +1,173 @@
+// What to have ready, new threads and the end, marks beforehand, the teacher's own notes.
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "picture/facts.h"
+#include "picture/tell.h"
+
+namespace picture {
+namespace {
+
+/// Threads of the lesson by name and working length, in the order in which they are first used.
+struct ThreadUse {
+  const course::Part* part = nullptr;
+  double cm = 50;
+  int lengths = 0;
+};
+
+std::vector<ThreadUse> thread_uses(const Sheet& sheet) {
+  std::vector<ThreadUse> uses;
+  for (const auto& [t, s] : sheet.lesson.sections) {
+    const guide::PlacedTrail& trail = sheet.trail(t);
+    const guide::Section& section = trail.sections[s];
+    const course::Part& part = sheet.part(t);
+    const double cm = length_cm(sheet.course, part);
+    const auto begun = std::count_if(trail.trail.ends.begin(), trail.trail.ends.end(), [&](int k) { return section.first <= k && k <= section.last; });
+    auto use = std::find_if(uses.begin(), uses.end(), [&](const ThreadUse& u) { return u.part->thread == part.thread && std::abs(u.cm - cm) < 0.01; });
+    if (use == uses.end()) use = uses.insert(uses.end(), {&part, cm, 0});
+    use->lengths += static_cast<int>(begun) + (new_thread_at(trail.trail, section.first) ? 0 : 1);
+  }
+  return uses;
+}
+
+words::Decimal number_of(double value) { return {value, std::abs(value - std::round(value)) < 0.05 ? 0 : 1}; }
+
+/// "pearl cotton 8"; with the teacher's own name where two threads of the course have the same size.
+std::string thread_name(const Sheet& sheet, const std::string& name) {
+  const course::Thread* thread = course::find_thread(sheet.course, name);
+  if (!thread || !thread->pearl) return sheet.say("page.thread.own", {{"name", name}});
+  const auto same = std::count_if(sheet.course.threads.begin(), sheet.course.threads.end(), [&](const course::Thread& t) { return t.pearl == thread->pearl; });
+  return sheet.say(same > 1 ? "page.thread.pearl-named" : "page.thread.pearl", {{"size", std::int64_t{*thread->pearl}}, {"name", name}});
+}
+
+std::string lengths_words(const Sheet& sheet, const ThreadUse& use) {
+  return sheet.say("page.ready.lengths", {{"thread", thread_name(sheet, use.part->thread)}, {"n", std::int64_t{use.lengths}},
+                                          {"number", sheet.number(use.lengths)}, {"cm", number_of(use.cm)}});
+}
+
+std::vector<int> needles(const Sheet& sheet, const std::vector<ThreadUse>& uses) {
+  std::vector<int> sizes;
+  for (const ThreadUse& use : uses)
+    if (const course::Thread* thread = course::find_thread(sheet.course, use.part->thread)) sizes.push_back(course::needle_size(*thread));
+  std::sort(sizes.begin(), sizes.end());
+  sizes.erase(std::unique(sizes.begin(), sizes.end()), sizes.end());
+  return sizes;
+}
+
+bool has_marks(const Sheet& sheet) {
+  return std::any_of(sheet.plan.marks.begin(), sheet.plan.marks.end(), [&](const guide::Mark& m) { return m.lesson == sheet.lesson.number; });
+}
+
+std::string cloth(const Sheet& sheet) {
+  const cloth::Hole threads = course::size_threads(sheet.course);
+  const cloth::Count count = sheet.course.cloth.count;
+  return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)}, {"width", words::Decimal{cloth::mm(threads.x, count) / 10, 0}},
+                                        {"height", words::Decimal{cloth::mm(threads.y, count) / 10, 0}}});
+}
+
+/// "One length gives about 66 stitches"
+std::string one_length(const Sheet& sheet, int t, const guide::Section& section) {
+  const std::vector<int> whole = stitches_a_thread(sheet.trail(t).trail, section);
+  if (whole.empty()) return {};
+  int sum = 0;
+  for (const int n : whole) sum += n;
+  const std::string key = sheet.by_rows(t) ? "page.threads.after.rows" : "page.threads.after.blocks";
+  return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}});
+}
+
+/// Under how many stitches an end is woven: the least and the most that the plan has for it.
+std::string weave(const Sheet& sheet, int t, const guide::Section& section) {
+  int least = 0, most = 0;
+  bool waste = false;
+  for (const guide::Anchor& anchor : sheet.plan.anchors[t]) {
+    if (anchor.stitch < section.first || anchor.stitch > section.last || anchor.under.empty()) continue;
+    const int n = static_cast<int>(anchor.under.size());
+    waste = waste || (anchor.later && anchor.start);
+    least = least == 0 ? n : std::min(least, n);
+    most = std::max(most, n);
+  }
+  if (most == 0) return {};
+  const std::string key = least == most ? "page.threads.weave.same" : "page.threads.weave";
+  return sentences({sheet.say(key, {{"least", sheet.number(least)}, {"most", sheet.number(most)}, {"n", std::int64_t{most}}}),
+                    waste ? sheet.say("page.threads.waste") : std::string()});
+}
+
+/// Does the section's last thread go on in a later lesson?
+bool hangs(const Sheet& sheet, int t, const guide::Section& section) {
+  const trail::Trail& trail = sheet.trail(t).trail;
+  return section.last + 1 < static_cast<int>(trail.stitches.size()) && !new_thread_at(trail, section.last + 1);
+}
+
+std::string section_thread(const Sheet& sheet, int t, const guide::Section& section) {
+  return sentences({one_length(sheet, t, section), weave(sheet, t, section), hangs(sheet, t, section) ? sheet.say("page.threads.hang") : std::string()});
+}
+
+/// "The stitches take 2.3 m of pearl cotton 8; three lengths of 50 cm hold that and the ends."
+void tell_metres(const Sheet& sheet, const std::vector<ThreadUse>& uses, Telling& telling) {
+  for (const auto& [name, mm] : sheet.lesson.thread_mm) {
+    std::vector<std::string> lengths;
+    for (const ThreadUse& use : uses)
+      if (use.part->thread == name)
+        lengths.push_back(sheet.say("page.threads.lengths", {{"n", std::int64_t{use.lengths}}, {"number", sheet.number(use.lengths)}, {"cm", number_of(use.cm)}}));
+    if (lengths.empty()) continue;
+    telling.paragraph(sheet.say("page.threads.metres", {{"thread", thread_name(sheet, name)}, {"m", words::Decimal{mm / 1000, 1}}, {"lengths", sheet.all_of(lengths)}}));
+  }
+}
+
+}  // namespace
+
+std::string cloth_count(const Sheet& sheet) {
+  const cloth::Count count = sheet.course.cloth.count;
+  if (sheet.course.cloth.written_per_cm) return sheet.say("page.cloth.per-cm", {{"n", number_of(count.per_inch / 2.54)}});
+  return sheet.say("page.cloth.per-inch", {{"n", number_of(count.per_inch)}});
+}
+
+std::string have_ready(const Sheet& sheet) {
+  const std::vector<ThreadUse> uses = thread_uses(sheet);
+  std::vector<std::string> items;
+  if (sheet.lesson.number == 1) items.push_back(cloth(sheet));
+  for (const ThreadUse& use : uses) items.push_back(lengths_words(sheet, use));
+  for (const int size : needles(sheet, uses)) items.push_back(sheet.say("page.ready.needle", {{"size", std::int64_t{size}}}));
+  if (has_marks(sheet)) items.push_back(sheet.say("page.ready.tacking"));
+  items.push_back(sheet.say("page.ready.scissors"));
+  std::string all = items[0];
+  for (std::size_t i = 1; i < items.size(); ++i) all = sheet.say("page.dot", {{"first", all}, {"second", items[i]}});
+  return sheet.say("page.ready", {{"items", all}});
+}
+
+Telling tell_threads(const Sheet& sheet) {
+  Telling telling;
+  const std::vector<ThreadUse> uses = thread_uses(sheet);
+  if (uses.empty()) return telling;
+  telling.strong(sheet.say("page.threads.title"));
+  std::vector<std::string> said;
+  for (const auto& [t, s] : sheet.lesson.sections) {
+    const std::string words = section_thread(sheet, t, sheet.trail(t).sections[s]);
+    if (!words.empty() && std::find(said.begin(), said.end(), words) == said.end()) said.push_back(words);
+  }
+  for (const std::string& words : said) telling.paragraph(words);
+  tell_metres(sheet, uses, telling);
+  return telling;
+}
+
+Telling tell_marks(const Sheet& sheet) {
+  Telling telling;
+  if (!has_marks(sheet)) return telling;
+  telling.heading(sheet.say("page.marks.title"));
+  telling.paragraph(sheet.say("page.marks.text"));
+  int number = 0;
+  for (const guide::Mark& mark : sheet.plan.marks)
+    if (mark.lesson == sheet.lesson.number) telling.numbered(++number, say::mark(sheet.voice, mark));
+  return telling;
+}
+
+Telling tell_notes(const Sheet& sheet) {
+  Telling telling;
+  if (sheet.lesson.notes.empty()) return telling;
+  telling.strong(sheet.say("page.notes"));
+  telling.paragraph(sheet.lesson.notes);
+  return telling;
+}
+
+}  // namespace picture

@@ -1,0 +1,40 @@
+// What is said beside a picture or under a heading, before it is set into lines of any width.
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "picture/column.h"
+
+namespace picture {
+
+class Telling {
+ public:
+  enum class How { heading, accent_heading, strong, paragraph, numbered };
+  struct Piece {
+    How how = How::paragraph;
+    std::string text;
+    int number = 0;
+  };
+
+  void heading(std::string text) { pieces_.push_back({How::heading, std::move(text), 0}); }
+  void accent_heading(std::string text) { pieces_.push_back({How::accent_heading, std::move(text), 0}); }
+  void strong(std::string text) { pieces_.push_back({How::strong, std::move(text), 0}); }
+  void paragraph(std::string text) {
+    if (!text.empty()) pieces_.push_back({How::paragraph, std::move(text), 0});
+  }
+  void numbered(int number, std::string text) { pieces_.push_back({How::numbered, std::move(text), number}); }
+  bool empty() const { return pieces_.empty(); }
+  const std::vector<Piece>& pieces() const { return pieces_; }
+
+ private:
+  std::vector<Piece> pieces_;
+};
+
+/// The sentences one after another, with a space between.
+std::string sentences(const std::vector<std::string>& all);
+
+Column set(const Telling& telling, double width, const Styles& styles, const list::Measure& measure);
+
+}  // namespace picture

@@ -1,0 +1,41 @@
+// One close-up drawn: a piece of the cloth with its grid, stitches, numbers, thread on the back and, at a start, the count-in. Everything in
+// it is drawn for one moment of the course. It knows nothing of pages or sentences.
+#pragma once
+
+#include <optional>
+
+#include "picture/marks.h"
+#include "picture/sheet.h"
+
+namespace picture {
+
+struct Picture {
+  list::List list;  ///< its upper left corner is (0, 0)
+  double width = 0, height = 0;
+  double scale = 0;   ///< mm a thread
+  cloth::Box window;  ///< what it shows
+  Uses uses;
+  bool clean = true;  ///< no number meets anything
+};
+
+struct WindowOrder {
+  cloth::Box window;
+  double scale = 4;
+  std::string letter;
+  int trail = 0;
+  int first = 0, last = 0;                ///< stitches that are numbered
+  Moment moment;
+  const guide::Count* count = nullptr;    ///< drawn as a ruler
+  const guide::Count* proof = nullptr;    ///< its landmark is marked
+  list::TypeStyle number;
+};
+
+Picture draw_window(const Sheet& sheet, const WindowOrder& order);
+
+/// The stitches of a landmark that bear its hole; none for the cloth's own.
+std::vector<cloth::Stitch> landmark_stitches(const course::Course& course, const guide::Landmark& landmark);
+
+/// A hole of the design from which fours are counted in every picture of a course.
+cloth::Hole grid_origin(const course::Course& course);
+
+}  // namespace picture
