@@ -1,33 +1,55 @@
 #include "trail/clear.h"
 
 #include <algorithm>
+#include <bit>
 
 namespace trail {
 namespace {
 
-constexpr int tile_side = 32;
+/// The tiles that the box lies in: x0..x1, y0..y1.
+cloth::Box tiles_of(cloth::Box box, int shift) { return {box.x0 >> shift, box.y0 >> shift, box.x1 >> shift, box.y1 >> shift}; }
 
-int tile(int v) { return v >= 0 ? v / tile_side : -((-v + tile_side - 1) / tile_side); }
+int level_of(cloth::Box box) { return std::bit_width(static_cast<unsigned>(std::max({box.width(), box.height(), 1}))); }
+
+cloth::Box box_of(cloth::Stitch s) {
+  return {std::min(s.a.x, s.b.x), std::min(s.a.y, s.b.y), std::max(s.a.x, s.b.x), std::max(s.a.y, s.b.y)};
+}
 
 }  // namespace
 
-Clear::Clear(const std::vector<cloth::Box>& boxes) : boxes_(boxes) {
-  for (std::size_t i = 0; i < boxes.size(); ++i)
-    for (int x = tile(boxes[i].x0); x <= tile(boxes[i].x1); ++x)
-      for (int y = tile(boxes[i].y0); y <= tile(boxes[i].y1); ++y) tiles_[{x, y}].push_back(static_cast<int>(i));
+Clear::Clear(std::span<const cloth::Box> boxes) : boxes_(boxes) {
+  for (std::size_t i = 0; i < boxes.size(); ++i) {
+    if (boxes[i].width() <= 0 || boxes[i].height() <= 0) continue;  // nothing inside
+    const int shift = level_of(boxes[i]);
+    Tiles& tiles = levels_[shift];
+    const cloth::Box in = tiles_of(boxes[i], shift);
+    for (int y = in.y0; y <= in.y1; ++y)
+      for (int x = in.x0; x <= in.x1; ++x) tiles[{x, y}].push_back(static_cast<int>(i));
+  }
 }
 
-bool Clear::crossed(cloth::Hole a, cloth::Hole b) const {
-  if (boxes_.empty()) return false;
-  for (int x = tile(std::min(a.x, b.x)); x <= tile(std::max(a.x, b.x)); ++x) {
-    for (int y = tile(std::min(a.y, b.y)); y <= tile(std::max(a.y, b.y)); ++y) {
-      const auto here = tiles_.find({x, y});
-      if (here == tiles_.end()) continue;
-      for (const int i : here->second)
-        if (cloth::crosses({a, b}, boxes_[static_cast<std::size_t>(i)])) return true;
+bool Clear::crossed(cloth::Hole from, cloth::Hole to) const {
+  return std::any_of(levels_.begin(), levels_.end(),
+                     [&](const auto& level) { return crossed_among(level.second, level.first, {from, to}); });
+}
+
+bool Clear::crossed_among(const Tiles& tiles, int shift, cloth::Stitch back) const {
+  const cloth::Box in = tiles_of(box_of(back), shift);
+  const auto looks = (std::int64_t{in.width()} + 1) * (std::int64_t{in.height()} + 1);
+  if (looks > static_cast<std::int64_t>(boxes_.size()) + 16) return crossed_any(back);
+  for (int y = in.y0; y <= in.y1; ++y) {
+    for (int x = in.x0; x <= in.x1; ++x) {
+      const auto tile = tiles.find({x, y});
+      if (tile == tiles.end()) continue;
+      for (const int box : tile->second)
+        if (cloth::crosses(back, boxes_[static_cast<std::size_t>(box)])) return true;
     }
   }
   return false;
+}
+
+bool Clear::crossed_any(cloth::Stitch back) const {
+  return std::any_of(boxes_.begin(), boxes_.end(), [&](const cloth::Box& box) { return cloth::crosses(back, box); });
 }
 
 }  // namespace trail

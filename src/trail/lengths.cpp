@@ -1,85 +1,96 @@
+// Each length is taken as long as it can be, then cut back to the best place near its end. First every change must lie clear of corners; where
+// that cannot be, or takes far more thread, the best place within a quarter of a length is good enough.
 #include "trail/lengths.h"
 
 #include <algorithm>
+#include <array>
+#include <optional>
+
+#include "trail/changes.h"
+#include "trail/thread.h"
 
 namespace trail {
 namespace {
 
-/// Least share of a length that is used before a better place to end it is passed over.
-constexpr double least_use = 0.67;
+constexpr double quarter = 0.25;
+constexpr double few_enough = 1.25;  // lengths for each length's worth of path, at most, when every change is to be clear of corners
+
+enum class Care { never_at_corners, as_can_be };
 
 class Layer {
  public:
-  Layer(const Trail& trail, const std::vector<double>& back, const Lengths& lengths) : trail_(trail), back_(back), lengths_(lengths) {}
-
-  std::vector<int> ends(const std::vector<int>& forced) {
-    const int n = static_cast<int>(trail_.stitches.size());
-    std::vector<int> all;
-    for (std::size_t i = 0; i < forced.size(); ++i) {
-      const int stop = i + 1 < forced.size() ? forced[i + 1] : n;
-      for (int begin = forced[i]; begin < stop;) {
-        all.push_back(begin);
-        const double room = lengths_.usable_threads - (begin == 0 ? lengths_.first_less_threads : 0);
-        const int full = first_beyond(begin, stop, room);
-        begin = full >= stop ? stop : change_before(begin, full, room);
-      }
+  Layer(const Trail& trail, const std::vector<double>& back, const Lengths& lengths)
+      : changes_(grade_changes(trail.stitches, trail.order)), lengths_(lengths), front_(back.size()), upto_(back.size()) {
+    double sum = 0;
+    for (std::size_t k = 0; k < back.size(); ++k) {
+      front_[k] = front(trail.stitches[k]);
+      upto_[k] = sum += back[k] + front_[k];
     }
-    return all;
   }
 
- private:
-  double front(int k) const { return cloth::distance(trail_.stitches[k].up, trail_.stitches[k].down); }
-
-  /// The first stitch that the length cannot hold any more; at least one is held.
-  int first_beyond(int begin, int stop, double room) const {
-    double used = front(begin);
-    int k = begin + 1;
-    for (; k < stop; ++k) {
-      used += back_[k] + front(k);
-      if (used > room) break;
+  /// Nothing where a change would have to lie at a corner and may not.
+  std::optional<std::vector<int>> lay(const std::vector<int>& parted, Care care) const {
+    std::vector<int> starts;
+    for (std::size_t i = 0; i < parted.size(); ++i) {
+      const int end = i + 1 < parted.size() ? parted[i + 1] : static_cast<int>(front_.size());
+      if (!lay_one(parted[i], end, care, starts)) return std::nullopt;
     }
+    return starts;
+  }
+
+  double needed() const { return upto_.back() / lengths_.usable_threads; }
+
+ private:
+  double usable(int start) const { return lengths_.usable_threads - (start == 0 ? lengths_.first_less_threads : 0); }
+
+  /// Path of the stitches first..last on one thread.
+  double path(int first, int last) const {
+    const auto f = static_cast<std::size_t>(first), l = static_cast<std::size_t>(last);
+    return upto_[l] - upto_[f] + front_[f];
+  }
+
+  bool lay_one(int start, int end, Care care, std::vector<int>& starts) const {
+    int furthest = start;
+    while (true) {
+      starts.push_back(start);
+      furthest = std::max(furthest, start + 1);
+      while (furthest < end && path(start, furthest) <= usable(start)) ++furthest;
+      if (furthest == end) return true;
+      const int next = change(start, furthest, care);
+      if (next == start) return false;
+      start = next;
+    }
+  }
+
+  /// The next thread's first stitch: at most `furthest`; `start` where there is no place.
+  int change(int start, int furthest, Care care) const {
+    std::array<int, worst_grade + 1> latest;
+    latest.fill(start);
+    int k = furthest;
+    for (; k > start && (k == furthest || path(start, k - 1) > (1 - quarter) * usable(start)); --k)
+      if (int& place = latest[grade(k)]; place == start) place = k;
+    const int good_up_to = care == Care::never_at_corners ? changes_.last_clear : worst_grade;
+    for (int g = 0; g <= good_up_to; ++g)
+      if (latest[static_cast<std::size_t>(g)] != start) return latest[static_cast<std::size_t>(g)];
+    while (k > start && static_cast<int>(grade(k)) > good_up_to) --k;
     return k;
   }
 
-  bool clear_of_corners(int k) const {
-    const int n = static_cast<int>(trail_.stitches.size());
-    for (int i = std::max(1, k - 2); i <= std::min(n - 1, k + 2); ++i) {
-      const Worked& w = trail_.stitches[i];
-      if (w.leg != trail_.stitches[i - 1].leg || w.backward || w.over) return false;
-    }
-    return true;
-  }
-  /// The best place at or before `full` for the change: at the end of a block within a flight, else clear of corners, as late as can be.
-  int change_before(int begin, int full, double room) const {
-    const bool blocks = trail_.order == stitch::Order::in_turn;
-    int clear = 0;
-    double left = 0;
-    for (int k = full; k > begin + 1; --k) {
-      if (left > (1 - least_use) * room) break;
-      if (blocks && whole_block_ends(k)) return k;
-      if (clear == 0 && clear_of_corners(k)) {
-        clear = k;
-        if (!blocks) return k;
-      }
-      left += front(k - 1) + back_[k - 1];
-    }
-    if (clear > 0) return clear;
-    for (int k = full; k > begin + 1; --k)
-      if (clear_of_corners(k)) return k;
-    return full;
-  }
-  /// Between two blocks of one flight, before stitch k.
-  bool whole_block_ends(int k) const {
-    return trail_.stitches[k - 1].run != trail_.stitches[k].run && trail_.stitches[k - 1].leg == trail_.stitches[k].leg;
-  }
+  std::size_t grade(int k) const { return changes_.grades[static_cast<std::size_t>(k)]; }
 
-  const Trail& trail_;
-  const std::vector<double>& back_;
-  const Lengths& lengths_;
+  Changes changes_;
+  Lengths lengths_;
+  std::vector<double> front_, upto_;
 };
 
 }  // namespace
 
-void lay_out_lengths(Trail& trail, const std::vector<double>& back, const Lengths& lengths) { trail.ends = Layer(trail, back, lengths).ends(trail.ends); }
+std::vector<int> lay_lengths(const Trail& trail, const std::vector<double>& back, const Lengths& lengths) {
+  const Layer layer(trail, back, lengths);
+  const auto strict = layer.lay(trail.ends, Care::never_at_corners);
+  const double enough = few_enough * layer.needed() + 1 + static_cast<double>(trail.ends.size() - 1);
+  if (strict && static_cast<double>(strict->size()) <= enough) return *strict;
+  return *layer.lay(trail.ends, Care::as_can_be);
+}
 
 }  // namespace trail

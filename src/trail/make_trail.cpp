@@ -1,79 +1,59 @@
-// The start put into a round; back travel beyond the limit led under stitches or parted; working lengths laid out.
+// A round with its start put in: back travel held against the limit, then working lengths.
 #include <algorithm>
 
+#include "base/require.h"
 #include "trail/lengths.h"
+#include "trail/thread.h"
 #include "trail/trail.h"
-#include "trail/way_under.h"
+#include "trail/under.h"
 
 namespace trail {
 namespace {
 
-double way_length(cloth::Hole from, const std::vector<cloth::Hole>& via, cloth::Hole to) {
-  double length = 0;
-  for (const cloth::Hole h : via) length += cloth::distance(from, h), from = h;
-  return length + cloth::distance(from, to);
+std::vector<Worked> begun_at(const std::vector<Worked>& stitches, int start) {
+  std::vector<Worked> turned;
+  turned.reserve(stitches.size());
+  turned.insert(turned.end(), stitches.begin() + start, stitches.end());
+  turned.insert(turned.end(), stitches.begin(), stitches.begin() + start);
+  return turned;
 }
 
-/// Fills `under` and the forced `ends`; the thread on the back before each stitch.
-std::vector<double> back_travel(Trail& trail, const Rules& rules) {
+/// Leads back thread that may not go straight under stitches; where there is no way, the thread is parted. Fills in `under` and `ends`.
+void hold_back(Trail& trail, const Rules& rules) {
   const Clear clear(rules.keep_clear);
-  WayUnder ways(clear, rules.back_limit);
-  std::vector<double> back(trail.stitches.size(), 0);
+  UnderStitches under(trail.stitches, clear, rules.back_limit);
   trail.ends = {0};
-  for (std::size_t k = 0; k < trail.stitches.size(); ++k) {
-    if (k > 0) {
-      const cloth::Hole from = trail.stitches[k - 1].down, to = trail.stitches[k].up;
-      back[k] = cloth::distance(from, to);
-      if (back[k] > rules.back_limit || clear.crossed(from, to)) {
-        auto via = ways.find(from, to);
-        if (via.empty()) {
-          trail.ends.push_back(static_cast<int>(k));
-        } else {
-          back[k] = way_length(from, via, to);
-          trail.under.push_back({static_cast<int>(k), std::move(via)});
-        }
-      }
-    }
-    ways.worked(trail.stitches[k]);
+  for (int k = 1; k < static_cast<int>(trail.stitches.size()); ++k) {
+    auto via = under.before(k);
+    if (!via)
+      trail.ends.push_back(k);
+    else if (!via->empty())
+      trail.under.push_back({k, std::move(*via)});
   }
-  return back;
 }
 
-void add_up(Trail& trail, const std::vector<double>& back) {
-  std::size_t end = 0;
-  for (std::size_t k = 0; k < trail.stitches.size(); ++k) {
-    trail.front_threads += cloth::distance(trail.stitches[k].up, trail.stitches[k].down);
-    const bool anew = end < trail.ends.size() && trail.ends[end] == static_cast<int>(k);
-    if (anew)
-      ++end;
-    else
-      trail.back_threads += back[k];
-  }
-  std::erase_if(trail.under, [&](const Under& u) { return std::binary_search(trail.ends.begin(), trail.ends.end(), u.stitch); });
+void measure(Trail& trail, const std::vector<double>& back) {
+  for (const Worked& stitch : trail.stitches) trail.front_threads += front(stitch);
+  for (const double length : back) trail.back_threads += length;
+  for (const int k : trail.ends) trail.back_threads -= back[static_cast<std::size_t>(k)];
 }
 
 }  // namespace
 
 Trail make_trail(const Round& round, int start, const Rules& rules, const Lengths& lengths) {
-  Trail trail{.closed = round.closed, .order = round.order, .stitches = round.stitches, .under = {}, .ends = {}};
-  if (trail.stitches.empty()) return trail;
-  std::rotate(trail.stitches.begin(), trail.stitches.begin() + start, trail.stitches.end());
-  const std::vector<double> back = back_travel(trail, rules);
-  lay_out_lengths(trail, back, lengths);
-  add_up(trail, back);
+  Trail trail;
+  trail.closed = round.closed;
+  trail.order = round.order;
+  if (round.stitches.empty()) return trail;
+  base::require(0 <= start && start < static_cast<int>(round.stitches.size()), "a trail starts with one of its stitches");
+  base::require(round.closed || start == 0, "a line is begun at its first stitch");
+  trail.stitches = begun_at(round.stitches, start);
+  hold_back(trail, rules);
+  const std::vector<double> back = back_to_each(trail.stitches, trail.under);
+  trail.ends = lay_lengths(trail, back, lengths);
+  std::erase_if(trail.under, [&](const Under& u) { return std::binary_search(trail.ends.begin(), trail.ends.end(), u.stitch); });
+  measure(trail, back);
   return trail;
-}
-
-double thread_of(const Trail& trail, int first, int last) {
-  double length = 0;
-  for (int k = first; k <= last; ++k) {
-    length += cloth::distance(trail.stitches[k].up, trail.stitches[k].down);
-    if (k == 0 || std::binary_search(trail.ends.begin(), trail.ends.end(), k)) continue;
-    const auto under = std::lower_bound(trail.under.begin(), trail.under.end(), k, [](const Under& u, int stitch) { return u.stitch < stitch; });
-    const bool led = under != trail.under.end() && under->stitch == k;
-    length += way_length(trail.stitches[k - 1].down, led ? under->via : std::vector<cloth::Hole>{}, trail.stitches[k].up);
-  }
-  return length;
 }
 
 }  // namespace trail

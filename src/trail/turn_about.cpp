@@ -1,82 +1,106 @@
-// Two rows worked turn about. Their order is fixed (order.h); what is chosen is the way of each stitch, exactly, on the whole circle or line.
+// The order of two rows worked turn about. It follows from the laws alone, so nothing is searched: only the ways are left to choose.
 #include <algorithm>
+#include <cstdlib>
+#include <optional>
+#include <span>
+#include <utility>
 
-#include "trail/chain.h"
-#include "trail/order.h"
-#include "trail/rounds.h"
+#include "base/require.h"
+#include "trail/unit.h"
 
 namespace trail {
 namespace {
 
-enum Variant { forwards, backwards };
+constexpr int row_distance = 2;  // threads, measured along the cloth's threads
 
-class Rows {
+/// The stitches of one row on one leg.
+struct Part {
+  std::span<const cloth::Stitch> stitches;
+  int run = 0, first = 0;
+  int size() const { return static_cast<int>(stitches.size()); }
+  cloth::Hole begin(int i) const { return stitches[static_cast<std::size_t>(i)].a; }
+};
+
+bool level(cloth::Hole a, cloth::Hole b) { return std::abs(a.x - b.x) + std::abs(a.y - b.y) == row_distance; }
+
+/// How many stitches of either row lie before the first level pair. One of the two numbers is 0: were both stitches of a pair preceded on
+/// their leg, those before them would be level too.
+std::optional<std::pair<int, int>> first_level(const Part& a, const Part& b) {
+  for (int rest = 0; rest < std::max(a.size(), b.size()); ++rest) {
+    if (rest < a.size() && b.size() > 0 && level(a.begin(rest), b.begin(0))) return std::pair{rest, 0};
+    if (rest < b.size() && a.size() > 0 && level(a.begin(0), b.begin(rest))) return std::pair{0, rest};
+  }
+  return std::nullopt;
+}
+
+class Merge {
  public:
-  Rows(const stitch::Pass& pass, const Clear& clear) : pass_(pass), clear_(clear), slots_(turn_about_order(pass.runs[0], pass.runs[1])) {
-    for (const Slot& slot : slots_) corner_.push_back(at_corner(pass.runs[slot.run], slot.place, pass.closed));
-    if (pass.closed) begin_clear_of_corners();
-  }
-  std::size_t size() const { return slots_.size(); }
+  Merge(const stitch::Pass& pass, Units& units) : pass_(pass), units_(units) {}
 
-  int variants(std::size_t) const { return 2; }
-  Cost own(std::size_t k, int way) const {
-    if (way == forwards) return {};
-    return {.away = corner_[k] || slots_[k].over ? 0 : 1, .steps = 1};
+  void all() {
+    while (next_[0] < size(0) || next_[1] < size(1)) {
+      const int leg = std::min(leg_at(0), leg_at(1));
+      leg_of(part(0, leg), part(1, leg), leg);
+    }
   }
-  Cost step(std::size_t from, int v, std::size_t to, int w) const {
-    const cloth::Hole gone = down(from, v), come = up(to, w);
-    if (gone == come) return {.crossing = impossible};
-    return {.crossing = clear_.crossed(gone, come) ? 1 : 0, .back = fine(gone, come)};
-  }
-
-  Worked worked(std::size_t k, int way) const {
-    const Slot& slot = slots_[k];
-    return {up(k, way), down(k, way), way == backwards, slot.run, slot.place, pass_.runs[slot.run].legs[slot.place], slot.over};
-  }
-  bool pair_at(std::size_t k) const { return k + 1 < size() && slots_[k].run == 0 && !slots_[k].over && slots_[k + 1].run == 1 && !slots_[k + 1].over; }
-  bool touches_corner(std::size_t k) const { return corner_[k]; }
 
  private:
-  const cloth::Stitch& stitch(std::size_t k) const { return pass_.runs[slots_[k].run].stitches[slots_[k].place]; }
-  cloth::Hole up(std::size_t k, int way) const { return way == forwards ? stitch(k).a : stitch(k).b; }
-  cloth::Hole down(std::size_t k, int way) const { return way == forwards ? stitch(k).b : stitch(k).a; }
+  const stitch::Run& run(int r) const { return pass_.runs[static_cast<std::size_t>(r)]; }
+  int size(int r) const { return static_cast<int>(run(r).stitches.size()); }
+  int leg_at(int r) const {
+    return next_[r] < size(r) ? run(r).legs[static_cast<std::size_t>(next_[r])] : run(1 - r).legs[static_cast<std::size_t>(next_[1 - r])];
+  }
 
-  /// The circle is cut where nothing special happens, so that no corner is planned from its middle.
-  void begin_clear_of_corners() {
-    for (std::size_t k = 1; k + 1 < size(); ++k) {
-      if (!pair_at(k) || corner_[k] || corner_[k - 1] || corner_[k + 1]) continue;
-      std::rotate(slots_.begin(), slots_.begin() + static_cast<std::ptrdiff_t>(k), slots_.end());
-      std::rotate(corner_.begin(), corner_.begin() + static_cast<std::ptrdiff_t>(k), corner_.end());
-      return;
+  /// Takes the row's next stitches as far as they lie on the leg.
+  Part part(int r, int leg) {
+    const int first = next_[r];
+    while (next_[r] < size(r) && run(r).legs[static_cast<std::size_t>(next_[r])] == leg) ++next_[r];
+    const auto count = static_cast<std::size_t>(next_[r] - first);
+    return {std::span(run(r).stitches).subspan(static_cast<std::size_t>(first), count), r, first};
+  }
+
+  void add(const Part& part, int i, int leg, bool over) { units_.push_back({part.run, part.first + i, 1, leg, true, over, 0, false}); }
+
+  void leg_of(const Part& a, const Part& b, int leg) {
+    const auto before = first_level(a, b);
+    if (!before) return without_level_pair(a, b, leg);
+    auto [i, j] = *before;
+    for (int k = 0; k < i; ++k) add(a, k, leg, true);
+    for (int k = 0; k < j; ++k) add(b, k, leg, true);
+    for (; i < a.size() && j < b.size(); ++i, ++j) {
+      add(a, i, leg, false);
+      add(b, j, leg, false);
+    }
+    for (; i < a.size(); ++i) add(a, i, leg, true);
+    for (; j < b.size(); ++j) add(b, j, leg, true);
+  }
+
+  /// On the shortest legs the rows may lie past each other: then whichever begins first along the leg.
+  void without_level_pair(const Part& a, const Part& b, int leg) {
+    const cloth::Stitch& any = a.size() > 0 ? a.stitches[0] : b.stitches[0];
+    const cloth::Hole way = any.b - any.a;
+    const auto along = [&](cloth::Hole h) { return std::int64_t{h.x} * way.x + std::int64_t{h.y} * way.y; };
+    int i = 0, j = 0;
+    while (i < a.size() || j < b.size()) {
+      const bool of_a = j == b.size() || (i < a.size() && along(a.begin(i)) <= along(b.begin(j)));
+      of_a ? add(a, i++, leg, true) : add(b, j++, leg, true);
     }
   }
 
   const stitch::Pass& pass_;
-  const Clear& clear_;
-  std::vector<Slot> slots_;
-  std::vector<bool> corner_;
+  Units& units_;
+  int next_[2] = {0, 0};
 };
-
-std::vector<int> starts_of(const Rows& rows, const std::vector<Worked>& stitches) {
-  std::vector<int> clear_of_corners, any;
-  for (std::size_t k = 0; k < rows.size(); ++k) {
-    if (!rows.pair_at(k) || stitches[k].backward || stitches[k + 1].backward) continue;
-    any.push_back(static_cast<int>(k));
-    if (!rows.touches_corner(k) && !rows.touches_corner(k + 1)) clear_of_corners.push_back(static_cast<int>(k));
-  }
-  if (!clear_of_corners.empty()) return clear_of_corners;
-  return any.empty() ? std::vector<int>{0} : any;
-}
 
 }  // namespace
 
-Round turn_about(const stitch::Pass& pass, const Clear& clear) {
-  const Rows rows(pass, clear);
-  const std::vector<std::uint8_t> ways = cheapest(rows, rows.size(), pass.closed ? Ring::closed : Ring::open);
-  Round round{.closed = pass.closed, .order = pass.order, .stitches = {}, .starts = {}};
-  for (std::size_t k = 0; k < ways.size(); ++k) round.stitches.push_back(rows.worked(k, ways[k]));
-  round.starts = pass.closed && !round.stitches.empty() ? starts_of(rows, round.stitches) : std::vector<int>{0};
-  return round;
+Units turn_about(const stitch::Pass& pass) {
+  base::require(pass.runs.size() == 2, "rows worked turn about are two");
+  for (const stitch::Run& run : pass.runs) base::require(run.freedom == stitch::Freedom::each_way, "a row's stitches are free each way");
+  Units units;
+  units.reserve(pass.runs[0].stitches.size() + pass.runs[1].stitches.size());
+  Merge(pass, units).all();
+  return units;
 }
 
 }  // namespace trail

@@ -1,28 +1,52 @@
-// Corners of a trail in needle order.
+// Where a trail turns, told for those who draw and describe corners.
+#include <algorithm>
+
 #include "trail/trail.h"
 
 namespace trail {
 namespace {
 
-bool of_the_rhythm(const Worked& stitch) { return !stitch.over && !stitch.backward; }
+class Turns {
+ public:
+  explicit Turns(const std::vector<Worked>& stitches) : stitches_(stitches) {}
+
+  std::vector<Turning> all() {
+    for (int k = 1; k < size(); ++k)
+      if (at(k).leg != at(k - 1).leg) add(k);
+    for (int k = 0; k < size(); ++k)
+      if (at(k).backward) give(k);
+    return std::move(turnings_);
+  }
+
+ private:
+  int size() const { return static_cast<int>(stitches_.size()); }
+  const Worked& at(int k) const { return stitches_[static_cast<std::size_t>(k)]; }
+  bool in_rhythm(int k) const { return !at(k).over && !at(k).backward; }
+
+  /// The leg changes before stitch k.
+  void add(int k) {
+    int before = k - 1, after = k;
+    while (!in_rhythm(before) && before > 0 && at(before - 1).leg == at(k - 1).leg) --before;
+    while (!in_rhythm(after) && after + 1 < size() && at(after + 1).leg == at(k).leg) ++after;
+    turnings_.push_back({before, after, {}});
+    at_.push_back(k);
+  }
+
+  /// A step back belongs to the nearest corner.
+  void give(int k) {
+    if (turnings_.empty()) return;
+    auto next = static_cast<std::size_t>(std::lower_bound(at_.begin(), at_.end(), k) - at_.begin());
+    if (next == at_.size() || (next > 0 && k - at_[next - 1] < at_[next] - k)) --next;
+    turnings_[next].steps_back.push_back(k);
+  }
+
+  const std::vector<Worked>& stitches_;
+  std::vector<Turning> turnings_;
+  std::vector<int> at_;  ///< the first stitch after each
+};
 
 }  // namespace
 
-std::vector<Turning> turnings(const Trail& trail) {
-  std::vector<Turning> all;
-  const int n = static_cast<int>(trail.stitches.size());
-  for (int k = 1; k < n; ++k) {
-    if (trail.stitches[k].leg == trail.stitches[k - 1].leg) continue;
-    Turning turning{k - 1, k, {}};
-    while (turning.before > 0 && !of_the_rhythm(trail.stitches[turning.before]) && trail.stitches[turning.before - 1].leg == trail.stitches[k - 1].leg)
-      --turning.before;
-    while (turning.after < n - 1 && !of_the_rhythm(trail.stitches[turning.after]) && trail.stitches[turning.after + 1].leg == trail.stitches[k].leg)
-      ++turning.after;
-    for (int i = turning.before; i <= turning.after; ++i)
-      if (trail.stitches[i].backward) turning.steps_back.push_back(i);
-    all.push_back(std::move(turning));
-  }
-  return all;
-}
+std::vector<Turning> turnings(const Trail& trail) { return Turns(trail.stitches).all(); }
 
 }  // namespace trail
