@@ -1,4 +1,4 @@
-// A course as text, every field of it but the places: two courses are the same when their texts are.
+// A course as text, all that is written in it but not where: two courses are the same when their texts are. (The work follows from it.)
 #pragma once
 
 #include <fmt/format.h>
@@ -60,8 +60,6 @@ inline std::string choices(const course::Choices& c) {
 inline std::string part(const course::Part& p) {
   std::string out = fmt::format("part {} {} {} {} {} {}", text(p.name), text(p.kind), text(p.thread), text(p.notes), text(p.begin_at), text(p.count_from));
   for (const auto& [key, value] : p.values) out += fmt::format(" {}={}", key, text(value));
-  out += fmt::format(" passes {} stitches", p.work.passes.size());
-  for (const cloth::Stitch& s : p.work.stitches) out += text(s.a) + text(s.b);
   return out + '\n';
 }
 
