@@ -58,7 +58,7 @@ std::string spot_words(const Voice& voice, const guide::Spot& spot, const std::s
 std::string full_name(const Voice& voice, const guide::Landmark& landmark) {
   std::string name = which_words(voice, landmark.which, noun_key(landmark.kind));
   if (landmark.name_row) name = voice.phrases.say("landmark.of-row", {{"it", name}, {"row", row_name(voice, landmark.part, landmark.row)}});
-  if (landmark.name_part)
+  if (landmark.name_part || voice.course.parts.size() > 1)  // a student with several parts before her is always told which one is meant
     name = voice.phrases.say("landmark.of-part", {{"it", name}, {"part", voice.course.parts[landmark.part].name}});
   return name;
 }

@@ -13,6 +13,14 @@ const words::Phrases& english() {
   return *table;
 }
 
+course::Course one_part() {
+  course::Course course;
+  course.cloth.count = {25.4};  // a thread is a millimetre
+  course.parts.resize(1);
+  course.parts[0].name = "ring";
+  return course;
+}
+
 course::Course two_parts() {
   course::Course course;
   course.cloth.count = {25.4};  // a thread is a millimetre
@@ -34,7 +42,7 @@ guide::Landmark block(guide::Which which, guide::Spot spot) {
 }  // namespace
 
 TEST_CASE("a block's stitch end, for the right hand and in the mirror of the left") {
-  const course::Course course = two_parts();
+  const course::Course course = one_part();
   const say::Voice right{english(), say::Hand::right, course}, left{english(), say::Hand::left, course};
   const auto top = block({guide::Which::extreme, guide::Side::top}, {0, 5, true, guide::Side::top});
   CHECK(say::landmark(right, top) == "the upper end of the left-hand stitch of the topmost block");
@@ -45,7 +53,7 @@ TEST_CASE("a block's stitch end, for the right hand and in the mirror of the lef
 }
 
 TEST_CASE("blocks after an anchor: clockwise turns round in the mirror, a way is mirrored") {
-  const course::Course course = two_parts();
+  const course::Course course = one_part();
   const say::Voice right{english(), say::Hand::right, course}, left{english(), say::Hand::left, course};
   guide::Which after{guide::Which::after, guide::Side::top};
   after.steps = 3;
@@ -58,16 +66,15 @@ TEST_CASE("blocks after an anchor: clockwise turns round in the mirror, a way is
         "the lower end of the left-hand stitch of the third block going down to the left from the topmost block");
 }
 
-TEST_CASE("the part is named where it is needed") {
+TEST_CASE("where the course has several parts, the part is always named") {
   const course::Course course = two_parts();
   const say::Voice voice{english(), say::Hand::right, course};
   auto landmark = block({guide::Which::extreme_of_row, guide::Side::bottom, guide::Side::right}, {0, 5, true, guide::Side::bottom});
-  landmark.name_part = true;
   CHECK(say::landmark(voice, landmark) == "the lower end of the left-hand stitch of the right-hand one of the lowest blocks of the ring");
 }
 
 TEST_CASE("count-ins: one leg, two legs, the hole itself, from the cut edges in cm") {
-  const course::Course course = two_parts();
+  const course::Course course = one_part();
   const say::Voice right{english(), say::Hand::right, course}, left{english(), say::Hand::left, course};
   guide::CountIn count_in;
   count_in.count.landmark.kind = guide::LandmarkKind::cloth_middle;
@@ -88,7 +95,7 @@ TEST_CASE("count-ins: one leg, two legs, the hole itself, from the cut edges in 
 }
 
 TEST_CASE("days in words: 2027-01-26 is a Tuesday, 2005-01-01 a Saturday (ISO 8601: 2004-W53-6)") {
-  const course::Course course = two_parts();
+  const course::Course course = one_part();
   const say::Voice voice{english(), say::Hand::right, course};
   CHECK(say::date(voice, *base::parse_date("2027-01-26")) == "Tuesday 26 January 2027");
   CHECK(say::date(voice, *base::parse_date("2005-01-01")) == "Saturday 1 January 2005");
