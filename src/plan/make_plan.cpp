@@ -120,8 +120,8 @@ class Maker {
     // A tail is run under three or four blocks (common practice, no source): 16 threads, or as long as it is.
     constexpr double four_blocks = 16;
     const double tail = std::min(four_blocks, 10 * course_.choices.habits.tail_cm / cloth::mm(1, course_.cloth.count));
+    plan_.anchors = guide::all_anchors(course_, plan_.trails, tail);
     for (std::size_t t = 0; t < plan_.trails.size() && !stop_.stop_requested(); ++t) {
-      plan_.anchors.push_back(guide::anchors(course_, plan_.trails, static_cast<int>(t), tail));
       for (std::size_t s = 0; s < plan_.trails[t].sections.size(); ++s) count_in(static_cast<int>(t), static_cast<int>(s));
       if (plan_.trails[t].pass == 1) mark_corners(plan_.trails[t]);
     }
