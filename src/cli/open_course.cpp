@@ -8,6 +8,8 @@
 #include "base/require.h"
 #include "cli/stopwatch.h"
 #include "file/course_file.h"
+#include "paint/cairo/paint.h"
+#include "publish/publish.h"
 #include "say/say.h"
 
 namespace cli {
@@ -40,6 +42,12 @@ std::optional<Checked> plan_and_check(const course::Course& course, const Option
   }
   const Stopwatch watch(options, "check");
   checked.snags = check::look(course, checked.plan);
+  const auto type = paint::Type::open();
+  if (!type) {
+    fmt::print(stderr, "tellekant: {}\n", type.error().what);
+    return std::nullopt;
+  }
+  for (check::Snag& snag : publish::letters_missing(course, **type)) checked.snags.push_back(std::move(snag));
   return checked;
 }
 

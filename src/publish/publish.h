@@ -26,6 +26,9 @@ base::Result<void> write_new(const std::filesystem::path& path, std::string_view
 void write_plan(std::ostream& out, const course::Course& course, const plan::Plan& plan, const std::vector<check::Snag>& snags,
                 const say::Voice& voice);
 
+/// A snag for every title, note and part name that the type has not all letters for.
+std::vector<check::Snag> letters_missing(const course::Course& course, const list::Measure& measure);
+
 struct HandoutOrder {
   std::filesystem::path into;
   std::optional<int> lesson;
