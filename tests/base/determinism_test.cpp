@@ -61,12 +61,14 @@ std::size_t past_closing(const std::string& code, std::size_t open, char opens, 
   return code.size();
 }
 
-/// The name that a type is followed by: "std::unordered_map<int, A>& name", also within another template.
+/// The name that a type is followed by: "std::unordered_map<int, A>& name"; "name[" where the type stands within another template, since
+/// only what is taken out of that has no order.
 std::string name_after(const std::string& code, std::size_t at) {
-  static const std::regex name("^[>\\s&*]*(?:const\\b)?[\\s&*]*([A-Za-z_]\\w*)");
+  static const std::regex name("^\\s*(>?)[>\\s&*]*(?:const\\b)?[\\s&*]*([A-Za-z_]\\w*)");
   std::smatch match;
   const std::string rest = code.substr(at, 200);
-  return std::regex_search(rest, match, name) ? match[1].str() : "";
+  if (!std::regex_search(rest, match, name)) return "";
+  return match[2].str() + (match[1].length() > 0 ? "[" : "");
 }
 
 /// Variables, members, functions and other names of a type without order.
@@ -89,7 +91,7 @@ std::set<std::string> unordered_names(const std::string& code) {
 }
 
 bool mentions(const std::string& expression, const std::set<std::string>& names) {
-  static const std::regex word("\\w+");
+  static const std::regex word("\\w+\\[?");
   for (auto match = std::sregex_iterator(expression.begin(), expression.end(), word); match != std::sregex_iterator(); ++match)
     if (names.contains(match->str())) return true;
   return false;
@@ -175,6 +177,8 @@ TEST_CASE("a loop with a reason may stand, one with order always may") {
   const std::string map = "std::unordered_map<int, int> m;\n";
   CHECK(in(map + "for (auto& [k, v] : m) sum += v;  // order does not matter: a sum\n").empty());
   CHECK(in(map + "// order does not matter: sorted below\nfor (auto& [k, v] : m) all.push_back(k);\n").empty());
+  CHECK(in("std::unordered_map<int, std::vector<int>> rows;\nfor (int s : rows[2]) g(s);\n").empty());
+  CHECK(in("std::vector<std::unordered_set<int>> rows;\nfor (const auto& row : rows) g(row);\n").empty());
   CHECK(in(map + "for (auto& [k, v] : m) sum += v;  // order does not matter:\n").size() == 1);
   CHECK(in(map + "for (int n : numbers) m[n] = 1;\nif (m.find(3) == m.end()) f();\nfor (int i = 0; i < a ? b : c; ++i) f();\n").empty());
 }
