@@ -40,12 +40,13 @@ Units in_turn(const stitch::Pass& pass) {
 }
 
 void mark_corners(const stitch::Pass& pass, Units& units) {
+  if (pass.order == stitch::Order::in_turn) return;  // alone, every other stitch of a row is a step back, at corners or not
   std::vector<std::vector<int>> from;
-  for (const stitch::Run& run : pass.runs) from.push_back(run.freedom == stitch::Freedom::each_way ? from_corners(run, pass.closed) : std::vector<int>{});
+  for (const stitch::Run& run : pass.runs) from.push_back(from_corners(run, pass.closed));
   const std::size_t n = units.size();
   for (std::size_t u = 0; u < n; ++u) {
     Unit& unit = units[u];
-    if (unit.each_way) unit.from_corner = from[static_cast<std::size_t>(unit.run)][static_cast<std::size_t>(unit.first)];
+    unit.from_corner = from[static_cast<std::size_t>(unit.run)][static_cast<std::size_t>(unit.first)];
     const bool before = (u > 0 || pass.closed) && units[(u + n - 1) % n].over;
     const bool after = (u + 1 < n || pass.closed) && units[(u + 1) % n].over;
     unit.beside_over = before || after;

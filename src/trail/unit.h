@@ -15,7 +15,7 @@ struct Unit {
   int leg = 0;
   bool each_way = true;      ///< a single stitch that may be a step back; else stitches all alike
   bool over = false;         ///< worked at a corner because the other row has none to offer there
-  int from_corner = 0;       ///< stitches between it and the nearest corner of its run, as far as matters
+  int from_corner = 0;       ///< in rows worked turn about: stitches between it and the nearest corner of its row, as far as matters
   bool beside_over = false;  ///< next in needle order to one that is over
 };
 
@@ -29,7 +29,7 @@ Units turn_about(const stitch::Pass& pass);
 /// One run after another, as listed.
 Units in_turn(const stitch::Pass& pass);
 
-/// Fills in `from_corner` and `beside_over`.
+/// Fills in `from_corner` and `beside_over`, for rows worked turn about.
 void mark_corners(const stitch::Pass& pass, Units& units);
 
 /// The unit of a circle that lies farthest from any corner; in rows worked turn about one of the first row. Of equals the first.
