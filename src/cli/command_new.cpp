@@ -5,9 +5,9 @@
 #include <filesystem>
 
 #include "assets/assets.h"
+#include "base/whole_file.h"
 #include "cli/interrupt.h"
 #include "cli/options.h"
-#include "publish/publish.h"
 
 namespace cli {
 
@@ -18,7 +18,7 @@ int run_new(const Options& options) {
     return bad_call;
   }
   const Interrupt interrupt;
-  const auto written = publish::write_new(path, assets::table("new.course.toml"));
+  const auto written = base::write_new(path, assets::table("new.course.toml"));
   if (written) return fine;
   fmt::print(stderr, "tellekant: {}\n", written.error().what);
   return not_written;

@@ -3,11 +3,11 @@
 
 #include <cstdio>
 
+#include "base/whole_file.h"
 #include "cli/interrupt.h"
 #include "cli/open_course.h"
 #include "cli/output.h"
 #include "file/course_file.h"
-#include "publish/publish.h"
 
 namespace cli {
 
@@ -29,7 +29,7 @@ int run_tidy(const Options& options) {
   if (!options.write) return print_out(tidied) ? fine : not_written;
   if (tidied == *text) return fine;
   const Interrupt interrupt;
-  const auto written = publish::write_whole(std::filesystem::canonical(name), tidied);
+  const auto written = base::write_whole(std::filesystem::canonical(name), tidied);
   if (written) return fine;
   fmt::print(stderr, "tellekant: {}\n", written.error().what);
   return not_written;

@@ -7,9 +7,9 @@
 #include <atomic>
 #include <mutex>
 
+#include "base/whole_file.h"
 #include "paint/cairo/paint.h"
 #include "publish/publish.h"
-#include "publish/write_whole.h"
 
 namespace publish {
 namespace {
@@ -108,10 +108,10 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
   if (!type) return tl::make_unexpected(type.error());
   std::vector<Page> pages = pages_of(course, plan, phrases, order, **type);
   for (const say::Hand hand : hands(order.hand))
-    if (auto made = make_folder(folder(order, hand)); !made) return tl::make_unexpected(made.error());
+    if (auto made = base::make_folder(folder(order, hand)); !made) return tl::make_unexpected(made.error());
   Press press(pages, order.dpi, stop, progress);
   if (auto drawn = press.run(); !drawn) return tl::make_unexpected(drawn.error());
-  Batch batch;
+  base::Batch batch;
   for (std::size_t i = 0; i < pages.size(); ++i) {
     const auto& image = press.image(i);
     if (stop.stop_requested())

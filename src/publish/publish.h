@@ -16,12 +16,6 @@
 
 namespace publish {
 
-/// Writes the bytes beside, syncs and renames: afterwards the file is whole and new, or as it was.
-base::Result<void> write_whole(const std::filesystem::path& path, std::string_view bytes);
-
-/// The same, but never in the place of something that is already there.
-base::Result<void> write_new(const std::filesystem::path& path, std::string_view bytes);
-
 /// The plan as JSON, streamed in stable order (see assets/plan.schema.json).
 void write_plan(std::ostream& out, const course::Course& course, const plan::Plan& plan, const std::vector<check::Snag>& snags,
                 const say::Voice& voice);

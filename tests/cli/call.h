@@ -6,7 +6,7 @@
 #include <cstdlib>
 #include <string>
 
-#include "publish/folder.h"
+#include "folder.h"
 
 struct Said {
   int code = -1;

@@ -1,4 +1,4 @@
-#include "publish/write_whole.h"
+#include "base/whole_file.h"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -8,13 +8,12 @@
 #include <cerrno>
 #include <cstring>
 
-#include "publish/publish.h"
 
-namespace publish {
+namespace base {
 namespace {
 
-tl::unexpected<base::Trouble> failed(std::string_view doing, const std::filesystem::path& path, int error) {
-  return base::trouble(base::TroubleKind::output, fmt::format("{} {}: {}", doing, path.string(), std::strerror(error)));
+tl::unexpected<Trouble> failed(std::string_view doing, const std::filesystem::path& path, int error) {
+  return trouble(TroubleKind::output, fmt::format("{} {}: {}", doing, path.string(), std::strerror(error)));
 }
 
 int write_all(int file, std::string_view bytes) {
@@ -40,7 +39,7 @@ Batch::~Batch() {
   for (const Waiting& file : waiting_) ::unlink(file.temporary.c_str());
 }
 
-base::Result<void> Batch::add(const std::filesystem::path& path, std::string_view bytes) {
+Result<void> Batch::add(const std::filesystem::path& path, std::string_view bytes) {
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored)) return failed("cannot write", path, EISDIR);
   std::string name = (path.parent_path() / fmt::format(".{}.part-XXXXXX", path.filename().string().substr(0, 200))).string();
@@ -55,7 +54,7 @@ base::Result<void> Batch::add(const std::filesystem::path& path, std::string_vie
   return {};
 }
 
-base::Result<std::vector<std::filesystem::path>> Batch::keep() {
+Result<std::vector<std::filesystem::path>> Batch::keep() {
   std::vector<std::filesystem::path> written;
   while (!waiting_.empty()) {
     const Waiting file = waiting_.front();
@@ -68,13 +67,13 @@ base::Result<std::vector<std::filesystem::path>> Batch::keep() {
   return written;
 }
 
-base::Result<void> Batch::keep_new() {
+Result<void> Batch::keep_new() {
   for (const Waiting& file : waiting_)  // a link fails where the name exists, at one stroke
     if (::link(file.temporary.c_str(), file.final_path.c_str()) != 0) return failed("cannot make", file.final_path, errno);
   return {};
 }
 
-base::Result<void> make_folder(const std::filesystem::path& folder) {
+Result<void> make_folder(const std::filesystem::path& folder) {
   std::error_code error;
   std::filesystem::create_directories(folder, error);
   if (error) return failed("cannot make the folder", folder, error.value());
@@ -82,17 +81,17 @@ base::Result<void> make_folder(const std::filesystem::path& folder) {
   return {};
 }
 
-base::Result<void> write_whole(const std::filesystem::path& path, std::string_view bytes) {
+Result<void> write_whole(const std::filesystem::path& path, std::string_view bytes) {
   Batch batch;
   if (auto added = batch.add(path, bytes); !added) return added;
   if (auto kept = batch.keep(); !kept) return tl::make_unexpected(kept.error());
   return {};
 }
 
-base::Result<void> write_new(const std::filesystem::path& path, std::string_view bytes) {
+Result<void> write_new(const std::filesystem::path& path, std::string_view bytes) {
   Batch batch;
   if (auto added = batch.add(path, bytes); !added) return added;
   return batch.keep_new();
 }
 
-}  // namespace publish
+}  // namespace base

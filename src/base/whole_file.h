@@ -7,7 +7,7 @@
 
 #include "base/result.h"
 
-namespace publish {
+namespace base {
 
 /// Several files that appear together: each is written beside its place first; `keep` renames them all, otherwise the destructor takes the
 /// unfinished ones away and older files stay as they were.
@@ -17,10 +17,10 @@ class Batch {
   Batch(const Batch&) = delete;
   Batch& operator=(const Batch&) = delete;
   ~Batch();
-  base::Result<void> add(const std::filesystem::path& path, std::string_view bytes);
-  base::Result<std::vector<std::filesystem::path>> keep();
+  Result<void> add(const std::filesystem::path& path, std::string_view bytes);
+  Result<std::vector<std::filesystem::path>> keep();
   /// Like keep, but a file that is there already is left alone, and told.
-  base::Result<void> keep_new();
+  Result<void> keep_new();
 
  private:
   struct Waiting {
@@ -29,7 +29,12 @@ class Batch {
   std::vector<Waiting> waiting_;
 };
 
-/// Makes the folder and those above it where they are missing.
-base::Result<void> make_folder(const std::filesystem::path& folder);
+/// Writes the bytes beside, syncs and renames: afterwards the file is whole and new, or as it was.
+Result<void> write_whole(const std::filesystem::path& path, std::string_view bytes);
+/// The same, but never in the place of something that is already there.
+Result<void> write_new(const std::filesystem::path& path, std::string_view bytes);
 
-}  // namespace publish
+/// Makes the folder and those above it where they are missing.
+Result<void> make_folder(const std::filesystem::path& folder);
+
+}  // namespace base
