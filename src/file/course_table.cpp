@@ -17,7 +17,8 @@ void read_title(const TableReader& table, course::Course& course) {
   table.line("title", line_limit, course.title);
   const Node* node = table.find("title");
   const Text* text = node ? node->as<Text>() : nullptr;
-  if (text && text->value.find_first_not_of(" \t") == std::string::npos) table.faults().add(*node, "an empty title", "the name of the course");
+  if (text && text->value.find_first_not_of(" \t") == std::string::npos)
+    table.faults().add(*node, "an empty title", "the name of the course");
 }
 
 /// Days rise, each later than the one before. What is no day is told elsewhere.

@@ -47,7 +47,8 @@ base::Faults FaultList::take() {
   if (faults_.size() > fault_limit + 1) {
     const std::size_t more = faults_.size() - fault_limit;
     faults_.resize(fault_limit + 1);
-    faults_.back() = {faults_.back().place, 1, fmt::format("{} further faults from here on", more), "those above to be put right first", ""};
+    faults_.back() = {faults_.back().place, 1, fmt::format("{} further faults from here on", more), "those above to be put right first",
+                      ""};
   }
   return std::move(faults_);
 }

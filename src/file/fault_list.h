@@ -20,7 +20,8 @@ class FaultList {
   void add_key(const Entry& entry, std::string found, std::string expected, std::string suggestion = {});
   /// A fault within a text: `offset` and `length` are bytes of its value. Where the text is written with escapes or over several lines, the
   /// whole text is marked.
-  void add_within(const Node& text, std::size_t offset, std::size_t length, std::string found, std::string expected, std::string suggestion = {});
+  void add_within(const Node& text, std::size_t offset, std::size_t length, std::string found, std::string expected,
+                  std::string suggestion = {});
 
   /// The nearest of the words, or "". Gives up (and says "") once a file has asked for more comparisons than a person's file ever would.
   std::string nearest(std::string_view word, const std::vector<std::string>& candidates);

@@ -28,7 +28,8 @@ std::optional<base::Fault> guard(const Outline& outline, const Lines& lines) {
     headers += s.header ? 1 : 0;
     dots += s.dots;
     if (headers > header_limit)
-      return base::Fault{lines.place_of(s.begin), 1, fmt::format("more than {} tables", header_limit), "at most 10000 parts and 200 lessons", ""};
+      return base::Fault{lines.place_of(s.begin), 1, fmt::format("more than {} tables", header_limit),
+                         "at most 10000 parts and 200 lessons", ""};
     if (dots > dot_limit)
       return base::Fault{lines.place_of(s.begin), 1, fmt::format("more than {} dots in keys", dot_limit),
                          "tables written with headers, e.g. [thread.heavy]", ""};

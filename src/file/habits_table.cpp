@@ -50,9 +50,10 @@ void check_tails(const TableReader& table, const course::Habits& habits) {
     return add_at_first(table, {"tail_cm", key}, fmt::format("two tails of {} cm in a length of {} cm", habits.tail_cm, length),
                         fmt::format("tails that leave at least {} cm of {}", least_usable, key));
   if (length - habits.first_tail_cm - habits.tail_cm < 1)
-    add_at_first(table, {"first_tail_cm", "tail_cm", key},
-                 fmt::format("a first tail of {} cm and a last of {} cm in a length of {} cm", habits.first_tail_cm, habits.tail_cm, length),
-                 fmt::format("tails that leave at least 1 cm of {}", key));
+    add_at_first(
+        table, {"first_tail_cm", "tail_cm", key},
+        fmt::format("a first tail of {} cm and a last of {} cm in a length of {} cm", habits.first_tail_cm, habits.tail_cm, length),
+        fmt::format("tails that leave at least 1 cm of {}", key));
 }
 
 void read_speeds(const TableReader& habits_table, course::Habits& habits) {
@@ -113,7 +114,8 @@ void read_habits_table(const Entry* entry, Reading& reading) {
   table.number("back_limit", 5, 100, habits.back_limit);
   using course::EdgeWhen, course::EyeletNeedle;
   table.word<EdgeWhen>("edge", {{"before cutting", EdgeWhen::before_cutting}, {"after", EdgeWhen::after_cutting}}, habits.edge);
-  table.word<EyeletNeedle>("eyelet_needle", {{"down in the middle", EyeletNeedle::down_in_the_middle}, {"up", EyeletNeedle::up_in_the_middle}},
+  table.word<EyeletNeedle>("eyelet_needle",
+                           {{"down in the middle", EyeletNeedle::down_in_the_middle}, {"up", EyeletNeedle::up_in_the_middle}},
                            habits.eyelet_needle);
   read_speeds(table, habits);
   read_count_cost(table, habits.count_cost);

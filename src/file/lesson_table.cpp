@@ -32,7 +32,8 @@ void read_lesson_tables(const Entry* entry, Reading& reading) {
   const std::vector<Site> sites = tables_at(entry, "lesson", reading.faults);
   for (std::size_t i = 0; i < sites.size(); ++i) {
     if (i == course::lesson_limit)
-      return reading.faults.add(sites[i].place, sites[i].length, fmt::format("{} lessons", sites.size()), fmt::format("at most {}", course::lesson_limit));
+      return reading.faults.add(sites[i].place, sites[i].length, fmt::format("{} lessons", sites.size()),
+                                fmt::format("at most {}", course::lesson_limit));
     read_lesson(sites[i], reading);
   }
 }

@@ -68,7 +68,9 @@ bool is_folder(int descriptor) {
 
 base::Result<std::string> load(const std::string& path) {
   const std::string name = path == "-" ? "standard input" : path;
-  const auto fails = [&](const std::string& reason) { return base::trouble(base::TroubleKind::input, fmt::format("{}: {}", name, reason)); };
+  const auto fails = [&](const std::string& reason) {
+    return base::trouble(base::TroubleKind::input, fmt::format("{}: {}", name, reason));
+  };
   if (path.find('\0') != std::string::npos) return fails("the name holds a NUL");
   const Open file(path);
   if (file.descriptor() < 0) return fails(why(errno));
@@ -77,7 +79,8 @@ base::Result<std::string> load(const std::string& path) {
   if (!read_all(file.descriptor(), text)) return fails(why(errno));
   if (text.size() > byte_limit) return fails("it is larger than 4 MB; a course file holds at most that");
   if (const auto fault = check_text(text))
-    return fails(fmt::format("line {}, column {}: found {}; expected {}", fault->place.line, fault->place.column, fault->found, fault->expected));
+    return fails(
+        fmt::format("line {}, column {}: found {}; expected {}", fault->place.line, fault->place.column, fault->found, fault->expected));
   return text;
 }
 

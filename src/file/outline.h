@@ -1,5 +1,5 @@
-// The lines of a text in TOML's form: which are keys, which table headers, which comments. Values are skipped, not read; the text need not be
-// right, then what is found is a best guess and nothing worse. Used to guard the reading of values and to keep the comments.
+// The lines of a text in TOML's form: which are keys, which table headers, which comments. Values are skipped, not read; the text need not
+// be right, then what is found is a best guess and nothing worse. Used to guard the reading of values and to keep the comments.
 #pragma once
 
 #include <cstddef>

@@ -66,7 +66,8 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
     case stitch::KeyType::path: return wrapped(read_any_text(node, faults));
     case stitch::KeyType::whole: {
       const bool bounded = key.least != 0 || key.most != 0;
-      return wrapped(read_whole(node, bounded ? key.least : -stitch::coordinate_limit, bounded ? key.most : stitch::coordinate_limit, faults));
+      return wrapped(
+          read_whole(node, bounded ? key.least : -stitch::coordinate_limit, bounded ? key.most : stitch::coordinate_limit, faults));
     }
     case stitch::KeyType::word: {
       const Keys words(key.words.begin(), key.words.end());
@@ -108,7 +109,8 @@ void refuse_part_keys(const TableReader& table, const stitch::Kind* kind, bool k
     return is_later_key(key) && std::find(known.begin(), known.end(), key) == known.end();
   };
   for (const Entry& entry : table.site().table->entries)
-    if (later(entry.key) && !kind_is_later) table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), all);
+    if (later(entry.key) && !kind_is_later)
+      table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), all);
   if (kind) table.refuse_others(known, later);
 }
 
@@ -181,7 +183,8 @@ void read_part_tables(const Entry* entry, Reading& reading) {
   for (std::size_t i = 0; i < sites.size(); ++i) {
     if (i == course::part_limit) {
       reading.names_known = false;
-      return reading.faults.add(sites[i].place, sites[i].length, fmt::format("{} parts", sites.size()), fmt::format("at most {}", course::part_limit));
+      return reading.faults.add(sites[i].place, sites[i].length, fmt::format("{} parts", sites.size()),
+                                fmt::format("at most {}", course::part_limit));
     }
     parts.read(sites[i]);
   }

@@ -28,8 +28,10 @@ std::optional<base::Fault> check_format(const Table& root, FaultList& faults) {
   const auto* value = entry->node.as<std::int64_t>();
   if (value && *value > format_version)
     return base::Fault{entry->node.place, entry->node.length, fmt::format("the format {}", *value),
-                       fmt::format("a format up to {}: this program reads up to {}; a newer one is needed", format_version, format_version), ""};
-  if (!value || *value < 1) faults.add(entry->node, value ? fmt::format("the format {}", *value) : kind_of_value(entry->node), "format = 1");
+                       fmt::format("a format up to {}: this program reads up to {}; a newer one is needed", format_version, format_version),
+                       ""};
+  if (!value || *value < 1)
+    faults.add(entry->node, value ? fmt::format("the format {}", *value) : kind_of_value(entry->node), "format = 1");
   return std::nullopt;
 }
 

@@ -35,7 +35,8 @@ std::string length_key(std::string_view kind) { return std::string(kind) + "_len
 Keys habits_keys() {
   Keys keys{"working_length_cm"};
   for (const std::string& kind : kind_names()) keys.push_back(length_key(kind));
-  for (const char* key : {"tail_cm", "first_tail_cm", "take_up", "waste", "back_limit", "edge", "eyelet_needle", "stitches_a_minute", "count_cost"})
+  for (const char* key :
+       {"tail_cm", "first_tail_cm", "take_up", "waste", "back_limit", "edge", "eyelet_needle", "stitches_a_minute", "count_cost"})
     keys.emplace_back(key);
   return keys;
 }

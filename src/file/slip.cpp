@@ -37,7 +37,8 @@ std::string Slip::found() const {
   const std::string_view character = text().substr(byte, character_end(text(), byte) - byte);
   if (ascii_word(c)) return fmt::format("\"{}\"", text().substr(byte, word_around(text(), byte).end - byte));
   if (character == "\u00A0" || character == "\u202F") return "a non-breaking space";
-  if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) return fmt::format("the control character 0x{:02X}", static_cast<unsigned char>(c));
+  if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F)
+    return fmt::format("the control character 0x{:02X}", static_cast<unsigned char>(c));
   return c == '"' ? "a quotation mark" : fmt::format("\"{}\"", character);
 }
 

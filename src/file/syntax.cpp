@@ -30,7 +30,8 @@ class Converter {
 
  private:
   int length(const toml::source_region& region) const {
-    if (region.begin.line == region.end.line) return std::max(1, static_cast<int>(region.end.column) - static_cast<int>(region.begin.column));
+    if (region.begin.line == region.end.line)
+      return std::max(1, static_cast<int>(region.end.column) - static_cast<int>(region.begin.column));
     return std::max(1, lines_.rest_of_line(place_of(region.begin)));
   }
 

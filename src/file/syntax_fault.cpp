@@ -19,12 +19,14 @@ std::string_view named(std::string_view reason) {
 
 std::string since(const Slip& slip, std::string_view what) {
   const Statement* s = slip.statement();
-  return s && slip.lines.place_of(slip.byte).line > s->first_line ? fmt::format("{} that begins in line {}", what, s->first_line) : std::string(what);
+  return s && slip.lines.place_of(slip.byte).line > s->first_line ? fmt::format("{} that begins in line {}", what, s->first_line)
+                                                                  : std::string(what);
 }
 
 base::Fault key_again(const Slip& slip) {
   const std::string_view name = named(slip.reason);
-  if (name.empty()) return {slip.lines.place_of(slip.byte), 1, "a key that has a value already, used as a table", "each name for one thing", ""};
+  if (name.empty())
+    return {slip.lines.place_of(slip.byte), 1, "a key that has a value already, used as a table", "each name for one thing", ""};
   const Statement* s = slip.statement();
   const bool in_braces = !s || s->depth > 0;
   const base::TextPlace place = slip.lines.place_of(in_braces ? slip.byte : s->begin);
@@ -49,7 +51,8 @@ base::Fault header_again(const Slip& slip) {
   if (slip.says("array-of-tables") && slip.says("existing table"))
     return {place, length, fmt::format("[[{0}]] after [{0}]", name),
             many ? "double brackets, each time" : fmt::format("[{}] once, in single brackets", name), ""};
-  if (slip.says("existing array") && slip.says("as table")) return {place, length, fmt::format("[{}]", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
+  if (slip.says("existing array") && slip.says("as table"))
+    return {place, length, fmt::format("[{}]", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
   if (slip.says("as table") || slip.says("array-of-tables"))
     return {place, length, fmt::format("the table [{}] where there is a value already", name), "each name for one thing", ""};
   if (many) return {place, length, fmt::format("[{}] a second time", name), fmt::format("[[{}]] in double brackets, each time", name), ""};
@@ -65,7 +68,8 @@ base::Fault pair_slip(const Slip& slip) {
   const std::string_view text = slip.text();
   const std::size_t before = slip.byte == 0 ? std::string_view::npos : text.find_last_not_of(" \t\r\n", slip.byte - 1);
   const bool after_sign = before != std::string_view::npos && text[before] == '=';
-  if (slip.says("expected value") || slip.says("end-of-file")) return slip.here(after_sign ? "a value behind the =" : "= and a value behind the key");
+  if (slip.says("expected value") || slip.says("end-of-file"))
+    return slip.here(after_sign ? "a value behind the =" : "= and a value behind the key");
   const auto digit = [&](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
   if (slip.byte > 0 && !slip.at_file_end() && text[slip.byte] == ',' && digit(slip.byte - 1) && digit(slip.byte + 1))
     return slip.here("a decimal point in a number, e.g. 8.7");
@@ -76,7 +80,8 @@ base::Fault header_slip(const Slip& slip) {
   if (slip.says("cannot redefine")) return header_again(slip);
   if (slip.says("cannot insert")) {
     const base::TextPlace place = header_place(slip, named(slip.reason));
-    return {place, slip.lines.rest_of_line(place), fmt::format("the table [{}]", named(slip.reason)), "nothing more for a table that is written in { }", ""};
+    return {place, slip.lines.rest_of_line(place), fmt::format("the table [{}]", named(slip.reason)),
+            "nothing more for a table that is written in { }", ""};
   }
   if (slip.says("blank bare keys")) return slip.here("the name of a table between the brackets");
   if (slip.says("contiguous")) return slip.here("two brackets without a blank between them: [[part]]");

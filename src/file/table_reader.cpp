@@ -55,7 +55,8 @@ std::vector<Site> tables_at(const Entry* entry, const std::string& name, FaultLi
   const List* list = entry->node.as<List>();
   if (!list) {
     const bool single = entry->node.as<Table>() != nullptr;
-    faults.add(entry->node, single ? fmt::format("[{}]", name) : kind_of_value(entry->node), fmt::format("[[{}]] in double brackets, each time", name));
+    faults.add(entry->node, single ? fmt::format("[{}]", name) : kind_of_value(entry->node),
+               fmt::format("[[{}]] in double brackets, each time", name));
     return sites;
   }
   for (const Node& item : list->items) {

@@ -42,7 +42,8 @@ std::string_view without_mark(std::string_view text) {
 }
 
 std::optional<base::Fault> check_text(std::string_view text) {
-  if (text.size() > byte_limit) return base::Fault{{}, 1, fmt::format("a file of {} bytes", text.size()), "at most 4 MB (4194304 bytes)", ""};
+  if (text.size() > byte_limit)
+    return base::Fault{{}, 1, fmt::format("a file of {} bytes", text.size()), "at most 4 MB (4194304 bytes)", ""};
   text = without_mark(text);
   base::TextPlace place{1, 1};
   for (std::size_t at = 0; at < text.size();) {

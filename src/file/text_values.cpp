@@ -39,7 +39,9 @@ std::optional<std::string> read_text(const Node& node, int most, bool line_break
 bool is_decimal(std::string_view text) {
   const std::size_t point = text.find('.');
   const std::string_view whole = text.substr(0, point), part = point == std::string_view::npos ? "0" : text.substr(point + 1);
-  const auto digits = [](std::string_view s) { return !s.empty() && s.size() <= 9 && s.find_first_not_of("0123456789") == std::string_view::npos; };
+  const auto digits = [](std::string_view s) {
+    return !s.empty() && s.size() <= 9 && s.find_first_not_of("0123456789") == std::string_view::npos;
+  };
   return digits(whole) && digits(part);
 }
 
@@ -73,7 +75,8 @@ bool name_is_right(std::string_view name, base::TextPlace place, int length, Fau
   if (name.front() == ' ' || name.back() == ' ') return wrong("a name with a blank before or behind it", "a name without");
   if (name.find('/') != std::string_view::npos) return wrong("a / in a name", "a name without / (it parts the stages of a lesson's work)");
   if (control_in(name, false) != std::string_view::npos) return wrong("a control character in a name", "letters and signs in one line");
-  if (characters(name) > name_limit) return wrong(fmt::format("a name of {} characters", characters(name)), fmt::format("at most {}", name_limit));
+  if (characters(name) > name_limit)
+    return wrong(fmt::format("a name of {} characters", characters(name)), fmt::format("at most {}", name_limit));
   return true;
 }
 

@@ -100,7 +100,8 @@ class Writer {
     Keys keys = habits_keys();
     const Keys sub_tables{"stitches_a_minute", "count_cost"};
     std::erase_if(keys, [&](const std::string& key) { return key == sub_tables[0] || key == sub_tables[1]; });
-    const bool own_key = std::any_of(keys.begin(), keys.end(), [&](const std::string& key) { return table_of_habits.find(key) != nullptr; });
+    const bool own_key =
+        std::any_of(keys.begin(), keys.end(), [&](const std::string& key) { return table_of_habits.find(key) != nullptr; });
     if (own_key || has_header(entry->node, 1)) table(entry, "[habits]", keys);
     table(table_of_habits.find(sub_tables[0]), "[habits.stitches_a_minute]", kind_names(), 2);
     table(table_of_habits.find(sub_tables[1]), "[habits.count_cost]", count_cost_keys(), 2);

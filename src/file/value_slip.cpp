@@ -43,7 +43,8 @@ std::string unmarked_text(const Slip& slip, std::size_t begin) {
 }
 
 std::string expected_number(const Slip& slip, std::string_view word) {
-  if (slip.says("leading zeroes")) return fmt::format("a number without zeros before it: {}", word.substr(std::min(word.find_first_not_of('0'), word.size() - 1)));
+  if (slip.says("leading zeroes"))
+    return fmt::format("a number without zeros before it: {}", word.substr(std::min(word.find_first_not_of('0'), word.size() - 1)));
   if (slip.says("not representable") || slip.says("could not be interpreted")) return "a number of a size that has a meaning here";
   return "a number alone, e.g. 90 or 8.7; a text stands in quotation marks";
 }

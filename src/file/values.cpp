@@ -19,7 +19,8 @@ std::string found_number(const Node& node) {
 std::optional<cloth::Hole> read_pair(const Node& node, int least, int most, std::string_view what, FaultList& faults) {
   const List* list = node.as<List>();
   if (!list || list->items.size() != 2) {
-    faults.add(node, list ? fmt::format("a list of {}", list->items.size()) : kind_of_value(node), fmt::format("{} in whole numbers", what));
+    faults.add(node, list ? fmt::format("a list of {}", list->items.size()) : kind_of_value(node),
+               fmt::format("{} in whole numbers", what));
     return std::nullopt;
   }
   const auto x = read_whole(list->items[0], least, most, faults), y = read_whole(list->items[1], least, most, faults);

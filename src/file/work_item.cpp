@@ -67,11 +67,12 @@ class ItemReader {
  private:
   void wrong(std::size_t offset, std::size_t length, std::string found, std::string expected, std::string suggestion = {}) {
     fine_ = false;
-    reading_.faults.add_within(node_, offset, std::max<std::size_t>(1, length), std::move(found), std::move(expected), std::move(suggestion));
+    reading_.faults.add_within(node_, offset, std::max<std::size_t>(1, length), std::move(found), std::move(expected),
+                               std::move(suggestion));
   }
   void wrong(const Stretch& piece, std::string_view what, std::string expected, std::string suggestion = {}) {
-    wrong(piece.offset, piece.text.size(), piece.text.empty() ? "nothing" : fmt::format("{} {}", what, shown(piece.text)), std::move(expected),
-          std::move(suggestion));
+    wrong(piece.offset, piece.text.size(), piece.text.empty() ? "nothing" : fmt::format("{} {}", what, shown(piece.text)),
+          std::move(expected), std::move(suggestion));
   }
 
   bool find_part(const Stretch& piece) {
@@ -105,8 +106,9 @@ class ItemReader {
     const auto passes = static_cast<int>(facts_.stitches.size());
     if (!facts_.whole || (number.value >= 1 && number.value <= passes)) return;
     const std::string& part = reading_.course.parts[item_.part].name;
-    wrong(piece.offset + from, number.length, fmt::format("the pass {}", number.value),
-          passes == 1 ? fmt::format("pass 1: {} has one pass", shown(part)) : fmt::format("a pass from 1 to {} of {}", passes, shown(part)));
+    wrong(
+        piece.offset + from, number.length, fmt::format("the pass {}", number.value),
+        passes == 1 ? fmt::format("pass 1: {} has one pass", shown(part)) : fmt::format("a pass from 1 to {} of {}", passes, shown(part)));
   }
 
   void range(const Stretch& piece) {
@@ -133,11 +135,13 @@ class ItemReader {
     const int stitches = passes == 0 ? 0 : facts_.stitches[item_.pass.value_or(1) - 1];
     if (last.value > stitches)
       wrong(piece.offset + last.offset, last.length, fmt::format("the stitch {}", last.value),
-            fmt::format("at most {}: that many stitches {} has", stitches, item_.pass ? fmt::format("pass {} of {}", *item_.pass, shown(part)) : shown(part)));
+            fmt::format("at most {}: that many stitches {} has", stitches,
+                        item_.pass ? fmt::format("pass {} of {}", *item_.pass, shown(part)) : shown(part)));
   }
 
   void not_a_range(const Stretch& piece) {
-    const std::string expected = item_.pass ? "a range of stitches, e.g. \"1..20\"" : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"";
+    const std::string expected =
+        item_.pass ? "a range of stitches, e.g. \"1..20\"" : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"";
     if (is_later_stage(piece.text))
       return wrong(piece.offset, piece.text.size(), fmt::format("the stage {}, {}", shown(piece.text), not_offered), expected);
     wrong(piece, "the stage", expected, likely_range(piece.text));

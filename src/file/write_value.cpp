@@ -78,7 +78,8 @@ struct Writer {
   }
   std::string operator()(const Table& table) const {
     std::string out = "{";
-    for (std::size_t i = 0; i < table.entries.size(); ++i) out += (i > 0 ? ", " : " ") + write_pair(table.entries[i].key, table.entries[i].node);
+    for (std::size_t i = 0; i < table.entries.size(); ++i)
+      out += (i > 0 ? ", " : " ") + write_pair(table.entries[i].key, table.entries[i].node);
     return out + " }";
   }
 };

@@ -210,8 +210,9 @@ glance = 0
 }
 
 TEST_CASE("a number sign within a text is no comment") {
-  check_tidy(std::string("format = 1\n[course]\ntitle = \"# no\" # yes\nteacher = '# \"no' # yes\n[cloth]\ncount = 22\ncolour = \"#AABBCC\"\n"),
-             "format = 1\n\n[course]\ntitle = \"# no\"  # yes\nteacher = \"# \\\"no\"  # yes\n\n[cloth]\ncount = 22\ncolour = \"#AABBCC\"\n");
+  check_tidy(
+      std::string("format = 1\n[course]\ntitle = \"# no\" # yes\nteacher = '# \"no' # yes\n[cloth]\ncount = 22\ncolour = \"#AABBCC\"\n"),
+      "format = 1\n\n[course]\ntitle = \"# no\"  # yes\nteacher = \"# \\\"no\"  # yes\n\n[cloth]\ncount = 22\ncolour = \"#AABBCC\"\n");
 }
 
 TEST_CASE("comments of tables that are not written again are kept at the end") {

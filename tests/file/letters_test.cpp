@@ -65,7 +65,8 @@ TEST_CASE("a NUL, another encoding") {
 }
 
 TEST_CASE("a byte order mark and line ends of other systems change nothing") {
-  const std::string more = "[[part]]\nname = \"r\u00F8d\"\nkind = \"cable\"\nthread = \"heavy\"\nstart = [0, 0]\npath = \"E 12\"\nnotes = \"\"\"\na\nb\"\"\"\n";
+  const std::string more =
+      "[[part]]\nname = \"r\u00F8d\"\nkind = \"cable\"\nthread = \"heavy\"\nstart = [0, 0]\npath = \"E 12\"\nnotes = \"\"\"\na\nb\"\"\"\n";
   const std::string plain = std::string(small_course) + more;
   const std::string wanted = describe::course(file::read(plain).course);
   for (const std::string& text : {"\xEF\xBB\xBF" + plain, with_windows_lines(plain), "\xEF\xBB\xBF" + with_windows_lines(plain)}) {
@@ -84,7 +85,9 @@ TEST_CASE("places are the same with a mark and with other line ends") {
   CHECK(file::read("\xEF\xBB\xBF" + text).faults == wanted);
   CHECK(file::read(with_windows_lines(text)).faults == wanted);
   const std::string slip = "a = \"\u00E6\u00F8\" b\r\n";
-  CHECK(faults_of(slip) == "x:1:10: found \"b\"; expected the end of the line behind the value, or a comment after #\n  a = \"\u00E6\u00F8\" b\n           ^\n");
+  CHECK(
+      faults_of(slip) ==
+      "x:1:10: found \"b\"; expected the end of the line behind the value, or a comment after #\n  a = \"\u00E6\u00F8\" b\n           ^\n");
 }
 
 TEST_CASE("a lone carriage return and odd blanks are told") {

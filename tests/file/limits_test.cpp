@@ -78,7 +78,8 @@ TEST_CASE("coordinates") {
 TEST_CASE("numbers at the edge of 64 bits fit nowhere and overflow nowhere") {
   for (const char* key : {"minutes", "students", "lessons", "home_minutes"})
     for (const char* value : {"9223372036854775807", "-9223372036854775808", "0x7FFFFFFFFFFFFFFF", "1e308", "-1e308", "4294967386"})
-      CHECK(only_fault(fmt::format("format = 1\n[course]\ntitle = \"x\"\n{} = {}\n[cloth]\ncount = 22\n", key, value)).place == base::TextPlace{4, static_cast<int>(std::string(key).size()) + 4});
+      CHECK(only_fault(fmt::format("format = 1\n[course]\ntitle = \"x\"\n{} = {}\n[cloth]\ncount = 22\n", key, value)).place ==
+            base::TextPlace{4, static_cast<int>(std::string(key).size()) + 4});
 }
 
 TEST_CASE("brackets within brackets") {
@@ -135,12 +136,14 @@ TEST_CASE("names that are nowhere do not make a large course slow") {
 TEST_CASE("lists") {
   std::string days;
   for (int i = 0; i < 1001; ++i) days += "2027-01-12,";
-  CHECK(faults_of(fmt::format("format = 1\n[course]\ntitle = \"x\"\nholidays = [{}]\n[cloth]\ncount = 22\n", days)).find("found a list of 1001; expected at most 1000 in it") !=
-        std::string::npos);
+  CHECK(faults_of(fmt::format("format = 1\n[course]\ntitle = \"x\"\nholidays = [{}]\n[cloth]\ncount = 22\n", days))
+            .find("found a list of 1001; expected at most 1000 in it") != std::string::npos);
 }
 
 TEST_CASE("texts") {
-  const auto title = [](int n) { return fmt::format("format = 1\n[course]\ntitle = \"{}\"\n[cloth]\ncount = 22\n", repeated("\u00E6", n)); };
+  const auto title = [](int n) {
+    return fmt::format("format = 1\n[course]\ntitle = \"{}\"\n[cloth]\ncount = 22\n", repeated("\u00E6", n));
+  };
   CHECK(faults_of(title(200)) == "");
   CHECK(only_fault(title(201)).found == "a text of 201 characters");
 }

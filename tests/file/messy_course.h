@@ -32,7 +32,9 @@ struct Table {
 };
 using Course = std::vector<Table>;
 
-inline int dice(Random& random, int least, int most) { return least + static_cast<int>(random() % static_cast<unsigned>(most - least + 1)); }
+inline int dice(Random& random, int least, int most) {
+  return least + static_cast<int>(random() % static_cast<unsigned>(most - least + 1));
+}
 inline bool coin(Random& random) { return dice(random, 0, 1) == 1; }
 template <class T>
 const T& one_of(Random& random, const std::vector<T>& all) {
@@ -41,7 +43,8 @@ const T& one_of(Random& random, const std::vector<T>& all) {
 
 /// Letters that are written with and without escapes, quotation marks and number signs among them.
 inline std::string text(Random& random, int most) {
-  static const std::vector<std::string> letters{"a", "B", "7", " ", "#", "'", "\"", "\\", "[", "=", ",", "{", "]", "\u00E6", "\u2744", "\U0001F9F5", "\u00A0"};
+  static const std::vector<std::string> letters{"a", "B", "7", " ", "#",      "'",      "\"",         "\\",    "[",
+                                                "=", ",", "{", "]", "\u00E6", "\u2744", "\U0001F9F5", "\u00A0"};
   std::string out;
   for (int n = dice(random, 0, most); n > 0; --n) out += one_of(random, letters);
   return out;
@@ -138,14 +141,21 @@ inline void add_habits(Random& random, Course& course) {
                                   {"back_limit", number(random, 5, 100)},
                                   {"edge", word("after")},
                                   {"eyelet_needle", word("up")}})});
-  if (coin(random)) course.push_back({"habits.count_cost", "", false, some(random, {{"glance", decimal(random, 0, 60)}, {"glance_to", number(random, 0, 20)}})});
-  if (coin(random)) course.push_back({"habits.stitches_a_minute", "", false, some(random, {{"blocks", decimal(random, 1, 100)}, {"cable", number(random, 1, 100)}})});
+  if (coin(random))
+    course.push_back(
+        {"habits.count_cost", "", false, some(random, {{"glance", decimal(random, 0, 60)}, {"glance_to", number(random, 0, 20)}})});
+  if (coin(random))
+    course.push_back(
+        {"habits.stitches_a_minute", "", false, some(random, {{"blocks", decimal(random, 1, 100)}, {"cable", number(random, 1, 100)}})});
 }
 
 inline void add_parts(Random& random, Course& course, const std::vector<std::string>& parts, const std::vector<std::string>& threads) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const bool cable = coin(random);
-    Table table{"part", "", true, {{"name", word(parts[i])}, {"thread", word(one_of(random, threads))}, {"start", hole(0, 100 * static_cast<int>(i))}}};
+    Table table{"part",
+                "",
+                true,
+                {{"name", word(parts[i])}, {"thread", word(one_of(random, threads))}, {"start", hole(0, 100 * static_cast<int>(i))}}};
     table.pairs.emplace_back("kind", word(cable ? "cable" : "blocks"));
     table.pairs.emplace_back("path", word(cable ? "E 12" : "E 3"));
     add(table.pairs, some(random, {{"begin_at", hole(3, -4)}, {"count_from", hole(-3, 4)}, {"notes", word(notes(random))}}));
@@ -157,7 +167,8 @@ inline void add_parts(Random& random, Course& course, const std::vector<std::str
 inline void add_lessons(Random& random, Course& course, const std::vector<std::string>& parts) {
   for (int n = dice(random, 0, 3); n > 0; --n) {
     std::vector<Value> work{word("wash")};
-    for (int items = dice(random, 0, 15); items > 0; --items) work.push_back(word(one_of(random, parts) + (coin(random) ? " / pass 1 / 1..4" : "")));
+    for (int items = dice(random, 0, 15); items > 0; --items)
+      work.push_back(word(one_of(random, parts) + (coin(random) ? " / pass 1 / 1..4" : "")));
     Table table{"lesson", "", true, {{"work", {work}}}};
     add(table.pairs, some(random, {{"title", word(text(random, 20))},
                                    {"notes", word(notes(random))},
@@ -171,7 +182,8 @@ inline void add_lessons(Random& random, Course& course, const std::vector<std::s
 /// A right course; the same seed gives the same one.
 inline Course random_course(unsigned seed) {
   Random random(seed);
-  const std::vector<std::string> threads{"heavy", "fine gold", "gr\u00F8nn", "4"}, parts{"ring", "the \"inner\" border", "edge.2", "bl\u00E5"};
+  const std::vector<std::string> threads{"heavy", "fine gold", "gr\u00F8nn", "4"},
+      parts{"ring", "the \"inner\" border", "edge.2", "bl\u00E5"};
   Course course{course_table(random), cloth_table(random)};
   add_threads(random, course, threads);
   if (coin(random)) add_habits(random, course);

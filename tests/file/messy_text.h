@@ -31,9 +31,12 @@ class Writer {
  private:
   /// Tables of one kind keep their order; the kinds come in any order.
   void shuffle_kinds(std::vector<const Table*>& order) {
-    std::vector<std::string> kinds{"course", "cloth", "thread", "habits", "habits.count_cost", "habits.stitches_a_minute", "part", "lesson"};
+    std::vector<std::string> kinds{"course", "cloth", "thread", "habits", "habits.count_cost", "habits.stitches_a_minute",
+                                   "part",   "lesson"};
     std::shuffle(kinds.begin(), kinds.end(), random_);
-    const auto rank = [&](const Table* t) { return std::find(kinds.begin(), kinds.end(), t->of.empty() ? t->name : t->of) - kinds.begin(); };
+    const auto rank = [&](const Table* t) {
+      return std::find(kinds.begin(), kinds.end(), t->of.empty() ? t->name : t->of) - kinds.begin();
+    };
     std::stable_sort(order.begin(), order.end(), [&](const Table* a, const Table* b) { return rank(a) < rank(b); });
   }
 

@@ -1,5 +1,5 @@
-// The reference for teachers (assets/course-file.md) holds: its files are right, its wrong ones have the faults it shows, it names every key.
-// The samples of the project and of older formats are read as well.
+// The reference for teachers (assets/course-file.md) holds: its files are right, its wrong ones have the faults it shows, it names every
+// key. The samples of the project and of older formats are read as well.
 #include <doctest/doctest.h>
 
 #include <filesystem>
@@ -59,9 +59,15 @@ TEST_CASE("the reference names every key, and the keys of one table in the order
   file::Keys blocks, cable;
   for (const auto& key : stitch::find_kind("blocks")->keys) blocks.emplace_back(key.name);
   for (const auto& key : stitch::find_kind("cable")->keys) cable.emplace_back(key.name);
-  for (const Section& section : {Section{"## The course\n", file::course_keys()}, {"## The cloth\n", file::cloth_keys()}, {"## Threads\n", file::thread_keys()},
-                                 {"## Habits\n", file::habits_keys()}, {"[habits.count_cost]", file::count_cost_keys()}, {"## Parts of the design\n", file::part_keys()},
-                                 {"### Blocks\n", blocks}, {"### Cable\n", cable}, {"## Lessons\n", file::lesson_keys()}}) {
+  for (const Section& section : {Section{"## The course\n", file::course_keys()},
+                                 {"## The cloth\n", file::cloth_keys()},
+                                 {"## Threads\n", file::thread_keys()},
+                                 {"## Habits\n", file::habits_keys()},
+                                 {"[habits.count_cost]", file::count_cost_keys()},
+                                 {"## Parts of the design\n", file::part_keys()},
+                                 {"### Blocks\n", blocks},
+                                 {"### Cable\n", cable},
+                                 {"## Lessons\n", file::lesson_keys()}}) {
     std::size_t at = text.find(section.heading);
     REQUIRE(at != std::string::npos);
     at = text.find("|---|---|", at);

@@ -79,7 +79,9 @@ TEST_CASE("the width of a list is counted in characters") {
   std::string wide;
   for (int i = 0; i < 50; ++i) wide += "\u00E6";
   const std::string line = fmt::format("work = [\"{}\", \"wash\", \"wash\", \"wash\"]", wide);
-  CHECK(file::tidy(fmt::format("{}[[part]]\nname = \"{}\"\nkind = \"cable\"\nthread = \"heavy\"\nstart = [0, 0]\npath = \"E 4\"\n[[lesson]]\n{}\n", small_course, wide, line))
+  CHECK(file::tidy(
+            fmt::format("{}[[part]]\nname = \"{}\"\nkind = \"cable\"\nthread = \"heavy\"\nstart = [0, 0]\npath = \"E 4\"\n[[lesson]]\n{}\n",
+                        small_course, wide, line))
             .find(line) != std::string::npos);
 }
 
@@ -165,5 +167,6 @@ locked = false
 }
 
 TEST_CASE("a text with faults is left as it is") {
-  for (const char* text : {"", "format = 2 # newer", "a = ", "format=1\n[course]\ntitle=\"x\"\nfoo=1\n[cloth]\ncount=22\n", "\xFF"}) CHECK(file::tidy(text) == text);
+  for (const char* text : {"", "format = 2 # newer", "a = ", "format=1\n[course]\ntitle=\"x\"\nfoo=1\n[cloth]\ncount=22\n", "\xFF"})
+    CHECK(file::tidy(text) == text);
 }
