@@ -1,0 +1,79 @@
+// Edits of the parts of the design.
+#include <algorithm>
+
+#include "file/edit.h"
+#include "session/edits.h"
+
+namespace session {
+namespace {
+
+file::TableName part_table(int number) { return {"part", number}; }
+
+/// A name that no part has yet: "ring 2", "ring 3"...
+std::string free_name(const course::Course& course, const std::string& name) {
+  for (int n = 2;; ++n) {
+    std::string tried = name + " " + std::to_string(n);
+    if (course::find_part(course, tried) < 0) return tried;
+  }
+}
+
+std::vector<file::Pair> pairs_of(const NewPart& part) {
+  std::vector<file::Pair> pairs{{"name", file::in_toml(part.name)},
+                                {"kind", file::in_toml(part.kind)},
+                                {"thread", file::in_toml(part.thread)},
+                                {"start", file::in_toml(part.start)},
+                                {"path", file::in_toml(part.path)}};
+  for (const auto& [key, value] : part.more) pairs.push_back({key, value});
+  return pairs;
+}
+
+std::string value_text(const stitch::Value& value) {
+  if (const auto* hole = std::get_if<cloth::Hole>(&value)) return file::in_toml(*hole);
+  if (const auto* number = std::get_if<int>(&value)) return std::to_string(*number);
+  if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
+  return file::in_toml(std::get<std::string>(value));
+}
+
+}  // namespace
+
+Edit add_part(NewPart part) {
+  constexpr int behind_all = 1 << 20;
+  return {"add " + part.kind, [part = std::move(part)](std::string_view text) { return file::with_table(text, part_table(behind_all), pairs_of(part)); }};
+}
+
+Edit remove_part(const course::Course& course, int part) {
+  std::vector<std::pair<int, std::vector<std::string>>> kept;  // lessons whose work changes
+  for (std::size_t n = 0; n < course.lessons.size(); ++n) {
+    std::vector<std::string> work;
+    for (const course::WorkItem& item : course.lessons[n].work)
+      if (item.part != part) work.push_back(item.text);
+    if (work.size() != course.lessons[n].work.size()) kept.emplace_back(static_cast<int>(n), std::move(work));
+  }
+  return {"remove part", [=](std::string_view text) {
+            std::optional<std::string> now = file::without_table(text, part_table(part));
+            for (const auto& [lesson, work] : kept)
+              if (now) now = file::with_key(*now, {"lesson", lesson}, {"work", file::in_toml(work)});
+            return now;
+          }};
+}
+
+Edit move_part(int part, cloth::Hole start, std::uint64_t run) {
+  return {"move part", [=](std::string_view text) { return file::with_key(text, part_table(part), {"start", file::in_toml(start)}); }, run};
+}
+
+Edit change_path(int part, std::string path, std::string name, std::uint64_t run) {
+  return {std::move(name), [=](std::string_view text) { return file::with_key(text, part_table(part), {"path", file::in_toml(path)}); }, run};
+}
+
+Edit copy_part(const course::Course& course, int part, cloth::Hole by) {
+  const course::Part& from = course.parts[static_cast<std::size_t>(part)];
+  std::vector<file::Pair> pairs{{"name", file::in_toml(free_name(course, from.name))}, {"kind", file::in_toml(from.kind)}, {"thread", file::in_toml(from.thread)}};
+  for (const auto& [key, value] : from.values) {
+    if (!from.key_places.contains(key)) continue;
+    const auto* start = key == "start" ? std::get_if<cloth::Hole>(&value) : nullptr;
+    pairs.push_back({key, start ? file::in_toml(*start + by) : value_text(value)});
+  }
+  return {"copy part", [=](std::string_view text) { return file::with_table(text, part_table(part + 1), pairs); }};
+}
+
+}  // namespace session
