@@ -112,26 +112,34 @@ class Finder {
     result.counts_inside = choice.count;
     result.proof = choice.proof ? choice.proof : proofs().empty() ? nullptr : proofs().front();
     result.proof_inside = choice.proof != nullptr;
-    for (const int wider : {0, 1, 2, 3}) {
-      Picture picture = with_numbers(choice, choice.box.widened(wider), width);
-      if (wider == 0 || picture.clean) result.picture = std::move(picture);
-      if (result.picture.clean) break;
-    }
+    result.picture = best_of_attempts(choice, width);
     return result;
   }
 
-  /// Numbers a little smaller where they do not fit, down to the least; then the picture larger.
-  Picture with_numbers(const Choice& choice, const cloth::Box& box, double width) const {
-    Picture picture;
-    for (const double larger : {1.0, 1.2}) {
-      for (const double step : {0.0, 0.5, 1.0}) {
-        WindowOrder order = order_for(choice, box, std::max(scale_for(box, width), std::min(larger * scale_for(box, width), scale_at_most(box, width))));
-        order.number.size_pt += step * (sheet_.styles.number_least_pt - order.number.size_pt);
-        picture = draw_window(sheet_, order);
-        if (picture.clean) return picture;
-      }
+  static bool better(const Picture& one, const Picture& other) {
+    return one.clean != other.clean ? one.clean : one.strain < other.strain - 0.5;
+  }
+
+  /// Where numbers do not stand well, more room is tried before smaller figures.
+  struct Attempt {
+    int wider = 0;        ///< threads on every side
+    double larger = 1;    ///< than the scale that is wanted
+    double smaller = 0;   ///< figures: 0 as wanted, 1 the least
+  };
+  static constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1}};
+
+  Picture best_of_attempts(const Choice& choice, double width) const {
+    Picture best;
+    for (const Attempt& attempt : attempts) {
+      const cloth::Box box = choice.box.widened(attempt.wider);
+      const double wanted = scale_for(box, width), most = scale_at_most(box, width);
+      WindowOrder order = order_for(choice, box, std::max(wanted, std::min(attempt.larger * wanted, most)));
+      order.number.size_pt += attempt.smaller * (sheet_.styles.number_least_pt - order.number.size_pt);
+      Picture picture = draw_window(sheet_, order);
+      if (best.list.items.empty() || better(picture, best)) best = std::move(picture);
+      if (best.good()) return best;
     }
-    return picture;
+    return best;
   }
 
   double scale_at_most(const cloth::Box& box, double width) const { return std::min(width / (box.width() + 1), room_.height / (box.height() + 1)); }
@@ -147,7 +155,8 @@ class Finder {
     order.moment = moment_of(sheet_, close_up_);
     order.count = choice.count ? &count_in_->count : nullptr;
     order.proof = choice.proof;
-    order.number = sheet_.styles.number;
+    order.number = sheet_.styles.number;  // in a smaller picture smaller figures, as far as they may be
+    order.number.size_pt = std::max(sheet_.styles.number_least_pt, order.number.size_pt * std::min(1.0, scale / sheet_.styles.scale_wanted));
     return order;
   }
 

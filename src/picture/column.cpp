@@ -2,6 +2,8 @@
 
 #include <numeric>
 
+#include <string_view>
+
 #include "picture/ink.h"
 
 namespace picture {
@@ -29,6 +31,24 @@ std::vector<std::string> in_pieces(const std::string& word, list::TypeStyle styl
   return pieces;
 }
 
+bool begins_with_figure(const std::string& word) { return !word.empty() && word[0] >= '0' && word[0] <= '9'; }
+bool ends_clause(const std::string& word) { return std::string_view(".,;:)").find(word.back()) != std::string_view::npos; }
+
+/// Numbers stay with what they count ("8 threads"), and a last one with the word before it ("there: 1.").
+std::vector<std::string> with_their_numbers(const std::vector<std::string>& words) {
+  std::vector<std::string> glued;
+  bool open = false;
+  for (const std::string& word : words) {
+    const bool number = begins_with_figure(word);
+    if (!glued.empty() && (open || (number && ends_clause(word) && word.size() < 5)) && glued.back().size() + word.size() < 24)
+      glued.back() += ' ' + word;
+    else
+      glued.push_back(word);
+    open = number && !ends_clause(word);
+  }
+  return glued;
+}
+
 std::vector<std::string> words_of(const std::string& text) {
   std::vector<std::string> words;
   std::string word;
@@ -41,7 +61,7 @@ std::vector<std::string> words_of(const std::string& text) {
     }
   }
   if (!word.empty()) words.push_back(std::move(word));
-  return words;
+  return with_their_numbers(words);
 }
 
 void wrap_paragraph(const std::string& text, list::TypeStyle style, double width, const list::Measure& measure, std::vector<std::string>& lines) {

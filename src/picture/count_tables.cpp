@@ -40,13 +40,21 @@ void add_both(const Sheet& sheet, Table& table) {
   if (total.total) table.note = sheet.say("page.count.both", {{"n", std::int64_t{std::accumulate(total.numbers.begin(), total.numbers.end(), 0)}}});
 }
 
+int stitches_of(const Sheet& sheet, int trail) {
+  int n = 0;
+  for (const auto& [t, s] : sheet.lesson.sections)
+    if (t == trail) n += sheet.trail(t).sections[s].last - sheet.trail(t).sections[s].first + 1;
+  return n;
+}
+
 /// Corner blocks belong to two flights, so flights add up to more than the ring has.
-void add_shared(const Sheet& sheet, Table& table) {
+void add_shared(const Sheet& sheet, int trail, Table& table) {
+  table.note = sheet.say("page.count.stitches", {{"n", std::int64_t{stitches_of(sheet, trail)}}});
   int sum = 0;
   for (const Table::Row& row : table.rows)
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
-  if (over > 0) table.note = sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}});
+  if (over > 0) table.note += " " + sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}});
 }
 
 std::string title(const Sheet& sheet, int trail) {
@@ -65,7 +73,7 @@ Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lin
   else
     table.heads.push_back(sheet.say("page.count.blocks"));
   for (const CountLine& line : lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
-  rows ? add_both(sheet, table) : add_shared(sheet, table);
+  rows ? add_both(sheet, table) : add_shared(sheet, trail, table);
   return table;
 }
 

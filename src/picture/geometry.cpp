@@ -21,7 +21,7 @@ bool cross_each_other(Point a, Point b, Point c, Point d) {
 
 }  // namespace
 
-double length(Point a) { return std::hypot(a.x, a.y); }
+double length(Point a) { return std::sqrt(a.x * a.x + a.y * a.y); }
 
 bool within(const Rect& inner, const Rect& outer) {
   return inner.x >= outer.x - hair && inner.y >= outer.y - hair && inner.x + inner.w <= outer.x + outer.w + hair &&
@@ -42,7 +42,7 @@ double distance(Point a, Point b, Point c, Point d) {
 
 double distance(const Rect& rect, Point p) {
   const double dx = std::max({rect.x - p.x, 0.0, p.x - rect.x - rect.w}), dy = std::max({rect.y - p.y, 0.0, p.y - rect.y - rect.h});
-  return std::hypot(dx, dy);
+  return std::sqrt(dx * dx + dy * dy);
 }
 
 double distance(const Rect& rect, Point a, Point b) {
@@ -51,10 +51,17 @@ double distance(const Rect& rect, Point a, Point b) {
   return std::min({distance(a, b, p, q), distance(a, b, q, r), distance(a, b, r, s), distance(a, b, s, p)});
 }
 
-bool meet(const Rect& rect, const Capsule& capsule) { return distance(rect, capsule.a, capsule.b) < capsule.radius - hair; }
+bool meet(const Rect& rect, const Capsule& c) {
+  if (std::max(c.a.x, c.b.x) + c.radius <= rect.x || std::min(c.a.x, c.b.x) - c.radius >= rect.x + rect.w) return false;
+  if (std::max(c.a.y, c.b.y) + c.radius <= rect.y || std::min(c.a.y, c.b.y) - c.radius >= rect.y + rect.h) return false;
+  return distance(rect, c.a, c.b) < c.radius - hair;
+}
 
 bool meet(const Capsule& one, const Capsule& other) {
-  return distance(one.a, one.b, other.a, other.b) < one.radius + other.radius - hair;
+  const double room = one.radius + other.radius;
+  if (std::max(one.a.x, one.b.x) + room <= std::min(other.a.x, other.b.x) || std::max(other.a.x, other.b.x) + room <= std::min(one.a.x, one.b.x)) return false;
+  if (std::max(one.a.y, one.b.y) + room <= std::min(other.a.y, other.b.y) || std::max(other.a.y, other.b.y) + room <= std::min(one.a.y, one.b.y)) return false;
+  return distance(one.a, one.b, other.a, other.b) < room - hair;
 }
 
 }  // namespace picture

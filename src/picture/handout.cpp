@@ -93,12 +93,13 @@ class Handout {
   void add_lines(const Telling& telling, double before, bool corners) {
     if (telling.empty()) return;
     const auto column = std::make_shared<Column>(set_in(telling, sheet_.width()));
+    const bool together = corners && column->height() < 0.5 * sheet_.page.height;  // a list that goes with the map beside it
     for (std::size_t i = 0; i < column->lines().size(); ++i) {
       const SetLine& line = column->lines()[i];
       Block block;
       block.height = line.height;
       block.before = i == 0 ? before : 0;
-      block.keep = line.keep && i + 1 < column->lines().size();
+      block.keep = (together || line.keep) && i + 1 < column->lines().size();
       block.corners = corners;
       block.draw = [column, i](list::List& list, Point at) { draw_line_of_type(list, column->lines()[i], at); };
       pages_.add(std::move(block));

@@ -15,7 +15,10 @@ namespace {
 constexpr double figure_height = 0.74, comma_depth = 0.14;  // em; figures of both families, measured
 constexpr double letter_height = 0.78, letter_depth = 0.22;
 constexpr double clear = 0.25;                              // mm between a number and anything solid
-constexpr std::size_t enough = 20;                          // candidates kept for one label
+constexpr int enough = 16;                                  // good candidates looked for
+constexpr std::size_t kept = 40;                            // candidates kept for one label
+constexpr double good = 16;                                 // cost below which a candidate is good
+constexpr double over_stitch = 20, over_pale = 2;            // cost of a leader across one
 
 struct Candidate {
   PlacedLabel placed;
@@ -27,7 +30,7 @@ bool has_comma(std::string_view text) { return text.find(',') != std::string_vie
 
 /// Two numbers side by side must not read as one: more so where one of them is a pair.
 Rect room_of(const Rect& box, std::string_view text, double em) {
-  const double aside = (has_comma(text) ? 0.34 : 0.14) * em, above = 0.07 * em;
+  const double aside = (has_comma(text) ? 0.28 : 0.14) * em, above = 0.07 * em;
   return {box.x - aside, box.y - above, box.w + 2 * aside, box.h + 2 * above};
 }
 
@@ -35,7 +38,7 @@ Rect room_of(const Rect& box, std::string_view text, double em) {
 Rect box_beyond(Point hole, Point u, double width, double height, double gap) {
   double near = 0, far = gap + width + height;
   const auto at = [&](double t) { return Rect{hole.x + t * u.x - width / 2, hole.y + t * u.y - height / 2, width, height}; };
-  for (int i = 0; i < 24; ++i) {
+  for (int i = 0; i < 14; ++i) {
     const double middle = (near + far) / 2;
     (distance(at(middle), hole) < gap ? near : far) = middle;
   }
@@ -59,10 +62,10 @@ class Finder {
     for (const double beyond : {0.0, 0.35, 0.8, 1.4, 2.1, 3.0, 4.0, 5.2, 6.6, 8.2}) {
       for (int way = 0; way < 24; ++way)
         if (const auto candidate = try_at(label, near, size, way, beyond)) found.push_back(*candidate);
-      if (found.size() >= enough) break;
+      if (std::count_if(found.begin(), found.end(), [](const Candidate& c) { return c.cost < good; }) >= enough) break;
     }
     std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
-    if (found.size() > 2 * enough) found.resize(2 * enough);
+    if (found.size() > kept) found.resize(kept);
     return found;
   }
 
@@ -70,9 +73,10 @@ class Finder {
   static constexpr double reach = 16;  // mm from the hole: nothing beyond can be touched
 
   Surroundings nearby(const Label& label) const {
-    Surroundings near{around_.frame, {}, {}, {}};
+    Surroundings near{around_.frame, {}, {}, {}, {}};
     const auto close = [&](const Capsule& c) { return distance(label.hole, c.a, c.b) < reach + c.radius; };
     std::copy_if(around_.solid.begin(), around_.solid.end(), std::back_inserter(near.solid), close);
+    std::copy_if(around_.pale.begin(), around_.pale.end(), std::back_inserter(near.pale), close);
     std::copy_if(around_.thin.begin(), around_.thin.end(), std::back_inserter(near.thin), close);
     for (const Rect& box : around_.boxes)
       if (distance(box, label.hole) < reach) near.boxes.push_back(box);
@@ -94,15 +98,16 @@ class Finder {
 
   bool free(const Candidate& c, const Surroundings& near) const {
     if (!within(grown(c.placed.box, clear), near.frame)) return false;
-    const Rect kept = grown(c.placed.box, clear);
-    if (std::any_of(near.solid.begin(), near.solid.end(), [&](const Capsule& s) { return meet(kept, s); })) return false;
+    const Rect free_of = grown(c.placed.box, clear);
+    for (const auto* stitches : {&near.solid, &near.pale})
+      if (std::any_of(stitches->begin(), stitches->end(), [&](const Capsule& s) { return meet(free_of, s); })) return false;
     return std::none_of(near.boxes.begin(), near.boxes.end(), [&](const Rect& box) { return list::overlap(c.room, box); });
   }
 
   static double thin_cost(const Rect& box, const Surroundings& near) {
     double cost = 0;
     for (const Capsule& line : near.thin)
-      if (meet(box, line)) cost += 2.5;
+      if (meet(box, line)) cost = 4.5;
     return cost;
   }
 
@@ -129,10 +134,11 @@ class Finder {
       if (meet(box, leader)) return false;
     for (const Capsule& s : near.solid) {
       if (!meet(leader, s) || at(s, label.hole)) continue;
-      const bool mark = s.a.x == s.b.x && s.a.y == s.b.y;
-      if (mark) return false;
-      if (distance(label.hole, s.a, s.b) > s.radius + label.radius) c.cost += 5;
+      if (s.a.x == s.b.x && s.a.y == s.b.y) return false;  // another mark
+      if (distance(label.hole, s.a, s.b) > s.radius + label.radius) c.cost += over_stitch;
     }
+    for (const Capsule& s : near.pale)
+      if (meet(leader, s) && distance(label.hole, s.a, s.b) > s.radius + label.radius) c.cost += over_pale;
     return true;
   }
 
@@ -159,28 +165,71 @@ class Chooser {
   explicit Chooser(std::vector<std::vector<Candidate>> all) : all_(std::move(all)), chosen_(all_.size(), 0), moved_(all_.size(), 0) {}
 
   bool choose() {
-    for (int round = 0; round < 400; ++round) {
-      const int worst = in_conflict();
-      if (worst < 0) return std::none_of(all_.begin(), all_.end(), [](const auto& c) { return c.empty(); });
-      move(static_cast<std::size_t>(worst));
+    if (!settle()) return false;
+    for (int round = 0; round < 3 && improve(); ++round) {
     }
-    return false;
+    return std::none_of(all_.begin(), all_.end(), [](const auto& c) { return c.empty(); });
   }
   const Candidate* of(std::size_t label) const { return all_[label].empty() ? nullptr : &all_[label][chosen_[label]]; }
 
  private:
-  int conflicts(std::size_t label, const Candidate& candidate) const {
+  static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+  bool settle() {
+    for (int round = 0; round < 400; ++round) {
+      const int worst = in_conflict();
+      if (worst < 0) return true;
+      move(static_cast<std::size_t>(worst));
+    }
+    return false;
+  }
+
+  const Candidate& now(std::size_t label) const { return all_[label][chosen_[label]]; }
+
+  int conflicts(std::size_t label, const Candidate& candidate, std::size_t apart_from = none) const {
     int count = 0;
     for (std::size_t other = 0; other < all_.size(); ++other)
-      if (other != label && !all_[other].empty() && clash(candidate, all_[other][chosen_[other]])) ++count;
+      if (other != label && other != apart_from && !all_[other].empty() && clash(candidate, now(other))) ++count;
     return count;
+  }
+
+  /// Once nothing meets: each label to a cheaper place that is free, or that one other can make free for less than it gains. Whether any moved.
+  bool improve() {
+    bool moved = false;
+    for (std::size_t label = 0; label < all_.size(); ++label)
+      for (std::size_t c = 0; c < chosen_[label] && !all_[label].empty(); ++c) {  // candidates stand in order of cost
+        if (!gives_way(label, all_[label][c], now(label).cost - all_[label][c].cost)) continue;
+        chosen_[label] = c;
+        moved = true;
+        break;
+      }
+    return moved;
+  }
+
+  /// Is the place free, or does the one label in its way have another for less than `gain`? Then that one is moved.
+  bool gives_way(std::size_t label, const Candidate& place, double gain) {
+    std::size_t in_way = none;
+    for (std::size_t other = 0; other < all_.size(); ++other) {
+      if (other == label || all_[other].empty() || !clash(place, now(other))) continue;
+      if (in_way != none) return false;
+      in_way = other;
+    }
+    if (in_way == none) return true;
+    for (std::size_t c = 0; c < all_[in_way].size(); ++c) {
+      const Candidate& there = all_[in_way][c];
+      if (there.cost - now(in_way).cost >= gain - 1e-9) return false;
+      if (clash(place, there) || conflicts(in_way, there, label) > 0) continue;
+      chosen_[in_way] = c;
+      return true;
+    }
+    return false;
   }
 
   /// The label in conflict that was moved least often, or -1.
   int in_conflict() const {
     int found = -1;
     for (std::size_t i = 0; i < all_.size(); ++i) {
-      if (all_[i].empty() || conflicts(i, all_[i][chosen_[i]]) == 0) continue;
+      if (all_[i].empty() || conflicts(i, now(i)) == 0) continue;
       if (found < 0 || moved_[i] < moved_[static_cast<std::size_t>(found)]) found = static_cast<int>(i);
     }
     return found;
@@ -225,6 +274,7 @@ Placement place_labels(const std::vector<Label>& labels, const Surroundings& aro
     fallback.box = number_room(labels[i].text, style, measure, labels[i].hole);
     fallback.base = labels[i].hole;
     placement.labels.push_back(chooser.of(i) ? chooser.of(i)->placed : fallback);
+    placement.strain = std::max(placement.strain, chooser.of(i) ? chooser.of(i)->cost : 1000.0);
   }
   return placement;
 }

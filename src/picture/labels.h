@@ -22,7 +22,8 @@ struct Label {
 
 struct Surroundings {
   Rect frame;                  ///< labels stand inside it
-  std::vector<Capsule> solid;  ///< stitches, marks, rulers: never touched
+  std::vector<Capsule> solid;  ///< stitches being worked, marks, rulers: never touched, and leaders keep off them where they can
+  std::vector<Capsule> pale;   ///< stitches made before or not yet: never touched, but a leader may cross them
   std::vector<Rect> boxes;     ///< numbers that stand already: never touched
   std::vector<Capsule> thin;   ///< broken lines: touched only where nothing better is left
 };
@@ -37,6 +38,7 @@ struct PlacedLabel {
 struct Placement {
   std::vector<PlacedLabel> labels;  ///< beside the labels asked for
   bool clean = true;                ///< no two meet, and none meets anything solid
+  double strain = 0;                ///< of the number that stands worst: above 16 its leader runs over a stitch or it stands far off
 };
 
 Placement place_labels(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure);

@@ -29,6 +29,7 @@ std::string_view key_of(Mark mark, const Uses& uses) {
     case Mark::cloth_edge: return "page.key.cloth-edge";
     case Mark::frame: return "page.key.frame";
     case Mark::place: return "page.key.place";
+    case Mark::many: return "page.key.many";
     case Mark::corner: return "page.key.corner";
   }
   return "page.key.up";
@@ -47,6 +48,7 @@ Legend::Legend(const Sheet& sheet, const Uses& uses, double width) : sheet_(shee
   const double room = (width - (columns - 1) * gap) / columns - sign_;
   words::Arguments arguments;
   if (uses.both_example.size() > 1) arguments = {{"first", std::int64_t{uses.both_example[0]}}, {"second", std::int64_t{uses.both_example[1]}}};
+  arguments.insert_or_assign("letters", sheet.all_of(uses.many));
   for (const Mark mark : uses.marks)
     entries_.push_back({mark, wrapped(sheet.say(key_of(mark, uses), arguments), sheet.styles.body, room, sheet.measure)});
   const int rows = std::accumulate(entries_.begin(), entries_.end(), 0, [](int sum, const Entry& e) { return sum + e.rows(); });
@@ -121,6 +123,7 @@ void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
     case Mark::cloth_edge: add_line(list, list::Role::key_mark, left, right, 0.5, colour::ink, list::Cap::flat); return;
     case Mark::frame: add_frame(list, list::Role::key_mark, {middle.x - 2.2, middle.y - 1.6, 4.4, 3.2}, 0.4, 0.3, colour::ink); return;
     case Mark::place: add_disc(list, list::Role::key_mark, middle, 1.25, colour::white, 0.35, colour::ink); return;
+    case Mark::many: draw_one_of_many(list, middle); return;
     case Mark::corner: draw_corner_mark(list, middle); return;
   }
 }

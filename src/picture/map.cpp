@@ -13,7 +13,8 @@
 namespace picture {
 namespace {
 
-constexpr double place_radius = 1.25;  // mm
+constexpr double place_radius = 1.25;   // mm
+constexpr std::size_t many_places = 6;  // of one letter: more are marked with dots, without letters of their own
 
 bool continues(const Seen& line, const Seen& next) {
   if (line.stage != next.stage || line.doubled != next.doubled || line.part != next.part) return false;
@@ -56,17 +57,22 @@ class Map {
   Picture outline() {
     for (const Seen& line : lines_) use(mark_of(line.stage));
     if (!order_.frames.empty()) use(Mark::frame);
-    if (std::any_of(order_.frames.begin(), order_.frames.end(), [](const MapFrame& f) { return !f.places.empty(); })) use(Mark::place);
+    for (const MapFrame& frame : order_.frames) {
+      if (many(frame)) picture_.uses.many.push_back(frame.letter);
+      if (!frame.places.empty()) use(many(frame) ? Mark::many : Mark::place);
+    }
     if (!order_.corners.empty()) use(Mark::corner);
     return std::move(picture_);
   }
 
   Picture draw() {
+    clip_in(picture_.list, view_.rect(), 0);
     for (const Stage stage : stages) draw_stage(stage);
     for (const MapFrame& frame : order_.frames) draw_frame(frame);
     draw_places();
     draw_corners();
     draw_labels();
+    clip_out(picture_.list);
     return std::move(picture_);
   }
 
@@ -92,7 +98,7 @@ class Map {
       const double width = stage == Stage::later ? 0.13 : std::clamp(0.75 * view_.scale, 0.15, 0.5);
       const Capsule shape = drawn_stitch(a, b, width, 0.05);
       draw_stitch(picture_.list, a, b, width, 0.05, stage, false);
-      (stage == Stage::later ? around_.thin : around_.solid).push_back(shape);
+      (stage == Stage::later ? around_.thin : around_.pale).push_back(shape);
       use(mark_of(stage));
     }
   }
@@ -105,17 +111,25 @@ class Map {
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
     for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
     const bool marked = std::any_of(frame.places.begin(), frame.places.end(), [&](cloth::Hole h) { return frame.window.holds(h); });
-    if (!marked) labels_.push_back({q, 0.3, frame.letter});
+    if (!marked || many(frame)) labels_.push_back({q, 0.3, frame.letter});
   }
+
+  static bool many(const MapFrame& frame) { return frame.places.size() > many_places; }
 
   void draw_places() {
     for (const MapFrame& frame : order_.frames)
-      for (const cloth::Hole place : frame.places) {
-        add_disc(picture_.list, list::Role::map_mark, view_.at(place), place_radius, colour::white, 0.35, colour::ink);
-        around_.solid.push_back({view_.at(place), view_.at(place), place_radius + 0.2});
-        labels_.push_back({view_.at(place), place_radius + 0.2, frame.letter});
-        use(Mark::place);
-      }
+      for (const cloth::Hole place : frame.places) many(frame) ? draw_dot(place) : draw_ring(place, frame.letter);
+  }
+
+  void draw_dot(cloth::Hole place) {
+    draw_one_of_many(picture_.list, view_.at(place));
+    around_.solid.push_back({view_.at(place), view_.at(place), 0.9});
+  }
+
+  void draw_ring(cloth::Hole place, const std::string& letter) {
+    add_disc(picture_.list, list::Role::map_mark, view_.at(place), place_radius, colour::white, 0.35, colour::ink);
+    around_.solid.push_back({view_.at(place), view_.at(place), place_radius + 0.2});
+    labels_.push_back({view_.at(place), place_radius + 0.2, letter});
   }
 
   void draw_corners() {

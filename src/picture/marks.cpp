@@ -42,6 +42,7 @@ void square(list::List& list, list::Role role, Point at, double half, list::Colo
 void Uses::add(const Uses& other) {
   marks.insert(other.marks.begin(), other.marks.end());
   if (both_example.empty()) both_example = other.both_example;
+  many.insert(many.end(), other.many.begin(), other.many.end());
 }
 
 Capsule drawn_stitch(Point a, Point b, double width, double gap) {
@@ -52,7 +53,7 @@ Capsule drawn_stitch(Point a, Point b, double width, double gap) {
 void draw_stitch(list::List& list, Point a, Point b, double width, double gap, Stage stage, bool doubled) {
   const std::vector<Point> line = drawn_back(a, b, gap + width / 2);
   add_stroke(list, role_of(stage), line, width, colour_of(stage));
-  if (doubled) add_stroke(list, role_of(stage), line, width * 0.34, colour::white, list::Dash::none, list::Cap::flat);
+  if (doubled) add_stroke(list, role_of(stage), line, width * 0.36, colour::white, list::Dash::none, list::Cap::flat);
 }
 
 void draw_landmark(list::List& list, Point a, Point b, double width, double gap) {
@@ -82,6 +83,8 @@ void draw_proof(list::List& list, Point at, double radius) {
   add_fill(list, list::Role::landmark, corners, colour::white);
   add_outline(list, list::Role::landmark, corners, radius * 0.3, colour::accent);
 }
+
+void draw_one_of_many(list::List& list, Point at) { add_disc(list, list::Role::map_mark, at, 0.62, colour::white, 0.3, colour::ink); }
 
 void draw_corner_mark(list::List& list, Point at) {
   constexpr double half = 0.8;

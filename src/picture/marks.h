@@ -15,13 +15,14 @@ enum class HoleUse { up, down, both, twice_up, twice_down };
 /// Everything that a key may have to name. A page's key has those it uses, in this order.
 enum class Mark {
   up, down, both, twice_up, twice_down, now, now_double, before, before_double, later, back,
-  landmark, ruler, proof, fold, cloth_edge, frame, place, corner
+  landmark, ruler, proof, fold, cloth_edge, frame, place, many, corner
 };
 
-/// What a page uses; `both` comes with an example of its numbers.
+/// What a page uses; `both` comes with an example of its numbers, `many` with its letters.
 struct Uses {
   std::set<Mark> marks;
   std::vector<int> both_example;  ///< 2, 5
+  std::vector<std::string> many;  ///< letters whose places are dots
   void add(const Uses& other);
 };
 
@@ -35,6 +36,8 @@ void draw_hole(list::List& list, Point at, HoleUse use, double unit);
 void draw_back(list::List& list, const std::vector<Point>& points, double unit);
 /// The landmark of the second count: an open diamond in the accent.
 void draw_proof(list::List& list, Point at, double radius);
+/// One of so many places on the map that rings would cover it.
+void draw_one_of_many(list::List& list, Point at);
 /// A corner to be tacked: a small cross.
 void draw_corner_mark(list::List& list, Point at);
 /// A white letter on a disc: the name of a picture.

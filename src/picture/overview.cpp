@@ -68,7 +68,7 @@ class Overview {
     for (const Seen& s : run_together(stitches_in(sheet_.course, sheet_.plan, view_.window, moment))) {
       const double width = s.stage == Stage::later ? 0.13 : std::clamp(s.width * view_.scale, 0.18, 1.6);
       draw_stitch(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08, s.stage, false);
-      (s.stage == Stage::later ? around_.thin : around_.solid).push_back(drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08));
+      (s.stage == Stage::later ? around_.thin : around_.pale).push_back(drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08));
       use(s.stage == Stage::now ? Mark::now : s.stage == Stage::before ? Mark::before : Mark::later);
     }
   }
@@ -107,7 +107,7 @@ class Overview {
     for (const guide::Leg& leg : count_.legs) {
       const cloth::Hole to = at + leg.threads * cloth::step(leg.way);
       const Point a = view_.at(at), b = view_.at(to);
-      add_line(list(), list::Role::ruler, a, b, 0.45, colour::accent);
+      add_line(list(), list::Role::map_mark, a, b, 0.45, colour::accent);
       around_.solid.push_back({a, b, 0.25});
       for (const Point end : {a, b}) draw_bar(end, minus(b, a));
       labels_.push_back({between(a, b, 0.5), 0.4, length_words(leg)});
@@ -127,7 +127,7 @@ class Overview {
     const double all = length(way);
     if (all <= 0) return;
     const Point half{0.9 * way.y / all, -0.9 * way.x / all};
-    add_line(list(), list::Role::ruler, minus(at, half), plus(at, half), 0.35, colour::accent);
+    add_line(list(), list::Role::map_mark, minus(at, half), plus(at, half), 0.35, colour::accent);
     around_.solid.push_back({minus(at, half), plus(at, half), 0.2});
   }
 

@@ -34,6 +34,13 @@ class Maker {
   Maker(const View& view, const RulerGround& ground, list::TypeStyle style, const list::Measure& measure)
       : view_(view), ground_(ground), style_(style), measure_(measure) {}
 
+  /// From a hole to the ruler's end beside it, as far as the way is free.
+  void join(Ruler& ruler, Point a, Point b) const {
+    if (length(minus(a, b)) < 0.05) return;
+    const Capsule joint = trimmed({a, b, line_half * 0.8});
+    if (length(minus(joint.a, joint.b)) > 0.3 && free({joint.a, joint.b, joint.radius - room + 0.1})) ruler.lines.push_back(joint);
+  }
+
   Way way(cloth::Hole from, const guide::Leg& leg) const {
     const cloth::Hole step = cloth::step(leg.way);
     Way way{from, from + leg.threads * step, leg.threads, {}, {}};
@@ -43,13 +50,14 @@ class Maker {
   }
 
   /// The best of all distances from the counted way, numbers on either side. `outward`: the side away from the other leg, or 0.
-  Piece best(const Way& way, double outward) const {
+  Piece best(const Way& way, double outward, const Ruler& before) const {
     Piece best;
     best.cost = 1e9;
     for (const double off : {0.0, 1.0, -1.0, 0.6, -0.6, 1.5, -1.5, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0})
       for (const double side : {-1.0, 1.0}) {
         Piece piece = build(way, off, side);
-        piece.cost += std::abs(off) + (off * outward < 0 ? 2.5 : 0) + (side > 0 ? 0.1 : 0);
+        keep_clear_of(before, piece);
+        piece.cost += (off == std::round(off) ? std::abs(off) : std::abs(off) + 0.6) + (off * outward < 0 ? 2.5 : 0) + (side * outward < 0 ? 1.5 : 0) + (side > 0 ? 0.1 : 0);
         if (piece.cost < best.cost - 1e-9) best = std::move(piece);
       }
     return best;
@@ -60,7 +68,7 @@ class Maker {
     Piece piece;
     piece.start = plus(view_.at(way.from), times(off, way.aside));
     piece.end = plus(view_.at(way.to), times(off, way.aside));
-    piece.lines.push_back({piece.start, piece.end, line_half});
+    piece.lines.push_back(trimmed({piece.start, piece.end, line_half}));
     const int step = step_between(way);
     for (int j = 0; j <= way.threads; ++j) {
       const bool long_tick = j == 0 || j == way.threads || (step > 1 && j % step == 0);
@@ -71,6 +79,22 @@ class Maker {
     if (step > 1) thin_out(piece, way, step);
     judge(piece);
     return piece;
+  }
+
+  /// Is the line free of all that is stitched?
+  bool free(const Capsule& line) const {
+    const Capsule with_room{line.a, line.b, line.radius + room};
+    return std::none_of(ground_.stitched.begin(), ground_.stitched.end(), [&](const Capsule& s) { return meet(with_room, s); });
+  }
+
+  /// The line with its ends drawn back from what lies at them, by less than a thread each.
+  Capsule trimmed(Capsule line) const {
+    const double all = length(minus(line.b, line.a)), most = std::min(0.8 * view_.scale, 0.45 * all);
+    const Point along = times(1 / all, minus(line.b, line.a));
+    const Capsule whole = line;
+    for (double by = 0; by <= most && !free({line.a, plus(line.a, times(0.1, along)), line_half}); by += 0.15) line.a = plus(whole.a, times(by, along));
+    for (double by = 0; by <= most && !free({line.b, minus(line.b, times(0.1, along)), line_half}); by += 0.15) line.b = minus(whole.b, times(by, along));
+    return line;
   }
 
   bool flat(const Way& way) const { return std::abs(way.along.x) > std::abs(way.along.y); }
@@ -87,7 +111,8 @@ class Maker {
   void tick(Piece& piece, const Way& way, int j, bool is_long) const {
     const Point at = plus(piece.start, times(j, way.along));
     const Point half = times((is_long ? 0.95 : 0.65) / view_.scale, way.aside);
-    piece.lines.push_back({minus(at, half), plus(at, half), line_half * 0.8});
+    const Capsule line{minus(at, half), plus(at, half), line_half * 0.8};
+    if (free({line.a, line.b, line.radius - room + 0.15})) piece.lines.push_back(line);
   }
 
   /// Between its ticks where every thread has one, else at its tick.
@@ -111,25 +136,33 @@ class Maker {
     const Rect frame = grown(view_.rect(), -0.6);
     const Capsule& line = piece.lines.front();
     for (const Capsule& s : ground_.stitched)
-      if (meet({line.a, line.b, line_half + room}, s) && !at_end(s, line)) piece.clear = false, piece.cost += 20;
+      if (meet({line.a, line.b, line_half + room}, s)) piece.clear = false, piece.cost += 20;
     for (const Capsule& s : ground_.later)
       if (meet({line.a, line.b, line_half + 0.1}, s)) piece.cost += 0.4;
-    for (const Ruler::Number& number : piece.numbers) {
-      if (!within(number.box, frame)) piece.clear = false, piece.cost += 50;
-      for (const Capsule& s : ground_.stitched)
-        if (meet(grown(number.box, 0.25), s)) piece.clear = false, piece.cost += 10;
-      for (const Capsule& s : ground_.later)
-        if (meet(grown(number.box, 0.2), s)) piece.cost += 0.6;
-    }
+    for (const Ruler::Number& number : piece.numbers) judge(number, frame, piece);
     if (!list::contains(frame, line.a) || !list::contains(frame, line.b)) piece.clear = false, piece.cost += 100;
   }
 
-  /// A stitch or mark that the line only touches with its own end belongs to the landmark or to the hole that is sought.
-  static bool at_end(const Capsule& s, const Capsule& line) {
-    const double touch = s.radius + line_half + room + 0.05;
-    const Point inner_a = between(line.a, line.b, std::min(0.5, touch / std::max(0.01, length(minus(line.b, line.a)))));
-    const Point inner_b = between(line.b, line.a, std::min(0.5, touch / std::max(0.01, length(minus(line.b, line.a)))));
-    return distance(inner_a, inner_b, s.a, s.b) >= s.radius + line_half;
+  void judge(const Ruler::Number& number, const Rect& frame, Piece& piece) const {
+    if (!within(number.box, frame)) piece.clear = false, piece.cost += 50;
+    for (const auto* stitches : {&ground_.stitched, &ground_.landmark})
+      for (const Capsule& s : *stitches)
+        if (meet(grown(number.box, 0.25), s)) piece.clear = false, piece.cost += 10;
+    for (const Capsule& s : ground_.later)
+      if (meet(grown(number.box, 0.2), s)) piece.cost += 0.6;
+  }
+
+  /// Of the leg before: numbers and lines never lie on one another.
+  static void keep_clear_of(const Ruler& before, Piece& piece) {
+    for (const Ruler::Number& number : piece.numbers) {
+      for (const Ruler::Number& other : before.numbers)
+        if (list::overlap(grown(number.box, 0.25), grown(other.box, 0.25))) piece.clear = false, piece.cost += 10;
+      for (const Capsule& line : before.lines)
+        if (meet(grown(number.box, 0.2), line)) piece.clear = false, piece.cost += 10;
+    }
+    for (const Capsule& line : piece.lines)
+      for (const Ruler::Number& other : before.numbers)
+        if (meet(grown(other.box, 0.2), line)) piece.clear = false, piece.cost += 10;
   }
 
   const View& view_;
@@ -146,10 +179,6 @@ void take(Ruler& ruler, const Piece& piece) {
   ruler.clear = ruler.clear && piece.clear;
 }
 
-void join(Ruler& ruler, Point a, Point b) {
-  if (length(minus(a, b)) > 0.05) ruler.lines.push_back({a, b, line_half * 0.8});
-}
-
 }  // namespace
 
 Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const View& view, const RulerGround& ground, list::TypeStyle style,
@@ -161,10 +190,10 @@ Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const Vi
   for (std::size_t i = 0; i < ways.size(); ++i) {
     double outward = 0;
     if (ways.size() == 2) outward = i == 0 ? -dot(ways[0].aside, ways[1].along) : dot(ways[1].aside, ways[0].along);
-    const Piece piece = maker.best(ways[i], outward);
+    const Piece piece = maker.best(ways[i], outward, ruler);
     take(ruler, piece);
-    join(ruler, view.at(ways[i].from), piece.start);
-    join(ruler, piece.end, view.at(ways[i].to));
+    maker.join(ruler, view.at(ways[i].from), piece.start);
+    maker.join(ruler, piece.end, view.at(ways[i].to));
     if (i + 1 < ways.size()) ruler.turns.push_back(view.at(ways[i].to));
   }
   return ruler;

@@ -14,6 +14,7 @@ namespace picture {
 struct RulerGround {
   std::vector<Capsule> stitched;  ///< stitches that are there, and marks at holes: to be kept clear of
   std::vector<Capsule> later;     ///< stitches that are not: crossed where there is no other way
+  std::vector<Capsule> landmark;  ///< the landmark's own: the ruler may touch it, its numbers not
 };
 
 struct Ruler {

@@ -9,6 +9,8 @@
 namespace picture {
 namespace {
 
+constexpr double doubled_wider = 1.25;  // two threads side by side in one hole
+
 bool near_to(const cloth::Stitch& s, const cloth::Box& box) {
   return std::max(s.a.x, s.b.x) >= box.x0 && std::min(s.a.x, s.b.x) <= box.x1 && std::max(s.a.y, s.b.y) >= box.y0 &&
          std::min(s.a.y, s.b.y) <= box.y1;
@@ -35,11 +37,14 @@ class Gatherer {
       return;
     }
     Seen& there = seen_[found->second];
-    there.doubled = there.doubled || (there.stage != Stage::later && stage != Stage::later);
+    if (there.stage != Stage::later && stage != Stage::later && !there.doubled) {
+      there.doubled = true;
+      there.width *= doubled_wider;
+    }
     if (stage <= there.stage) return;
     there.stage = stage;
     there.part = part;
-    there.width = thread_width(course_, part, stage);
+    there.width = thread_width(course_, part, stage) * (there.doubled ? doubled_wider : 1);
   }
   std::vector<Seen> take() { return std::move(seen_); }
 

@@ -19,6 +19,8 @@ void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& te
 void tell_second_pass(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+/// Which stitches one row has more in the close-up, and the back stitches that this asks for.
+std::string tell_back_stitches(const Sheet& sheet, const guide::CloseUp& close_up);
 /// How many stitches lie between this close-up and the one before it; empty where none is before it on the same trail.
 std::string stitches_between(const Sheet& sheet, const guide::CloseUp& close_up);
 /// "Four times: at each B on the small picture."
@@ -31,6 +33,8 @@ std::string cloth_count(const Sheet& sheet);
 
 // Under the title and further down the sheet.
 std::string have_ready(const Sheet& sheet);
+/// Where corners are to be marked beforehand: that this comes first, and under which heading.
+std::string marks_first(const Sheet& sheet);
 Telling tell_threads(const Sheet& sheet);
 Telling tell_marks(const Sheet& sheet);
 Telling tell_notes(const Sheet& sheet);

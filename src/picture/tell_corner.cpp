@@ -26,11 +26,24 @@ std::string row(const Sheet& sheet, const guide::CloseUp& close_up, int run) {
   return say::row_name(sheet.voice, sheet.trail(close_up.trail).part, sheet.row(close_up.trail, run));
 }
 
-std::string why(const Sheet& sheet, const guide::CloseUp& close_up) {
-  if (close_up.row_over < 0) return sheet.say("page.back.why.plain");
-  const int over = std::max(1, close_up.over_before + close_up.over_after);
-  return sheet.say("page.back.why", {{"row", words::capitalised(row(sheet, close_up, close_up.row_over))}, {"other", row(sheet, close_up, 1 - close_up.row_over)},
-                                     {"n", std::int64_t{over}}, {"number", sheet.number(over)}});
+/// "9 to 10": the stitches that one row has more.
+std::vector<std::string> stitches_over(const Sheet& sheet, const guide::CloseUp& close_up) {
+  std::vector<std::string> said;
+  const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
+  for (int k = close_up.first; k <= close_up.last; ++k)
+    if (stitches[k].over && stitches[k].run == close_up.row_over)
+      said.push_back(sheet.say("page.back.over.stitch", {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}}));
+  return said;
+}
+
+/// "The outer row has one stitch more than the inner row here: 9 to 10."
+std::string over(const Sheet& sheet, const guide::CloseUp& close_up) {
+  if (close_up.row_over < 0) return {};
+  const std::vector<std::string> stitches = stitches_over(sheet, close_up);
+  if (stitches.empty()) return {};
+  const auto n = static_cast<int>(stitches.size());
+  return sheet.say("page.back.over", {{"row", words::capitalised(row(sheet, close_up, close_up.row_over))}, {"other", row(sheet, close_up, 1 - close_up.row_over)},
+                                      {"n", std::int64_t{n}}, {"number", sheet.number(n)}, {"stitches", sheet.all_of(stitches)}});
 }
 
 /// "up at 11, one stitch ahead, and down at 12, in the corner hole"
@@ -39,17 +52,6 @@ std::string back_stitch(const Sheet& sheet, const guide::CloseUp& close_up, int 
   const bool corner = !close_up.stands_for.empty() && w.down == close_up.stands_for.front();
   return sheet.say(corner ? "page.back.stitch.corner" : "page.back.stitch",
                    {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}});
-}
-
-/// Stitches that the row with more has over and that are worked forwards: "7 to 8".
-std::string forward_over(const Sheet& sheet, const guide::CloseUp& close_up) {
-  std::vector<std::string> said;
-  const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
-  for (int k = close_up.first; k <= close_up.last; ++k)
-    if (stitches[k].over && !stitches[k].backward)
-      said.push_back(sheet.say("page.back.forward.stitch", {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}}));
-  if (said.empty()) return {};
-  return sheet.say("page.back.forward", {{"stitches", sheet.all_of(said)}, {"n", static_cast<std::int64_t>(said.size())}});
 }
 
 std::string backs(const Sheet& sheet, const guide::CloseUp& close_up) {
@@ -81,16 +83,14 @@ void tell_like(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tell
 
 // ---- blocks ----
 
-/// Holes with two numbers, told one by one: "4 and 7 lie in one hole".
+/// Holes with two numbers: "Two stitches share the corner hole of both blocks: 4 with 7."
 std::string shared_holes(const Sheet& sheet, const guide::CloseUp& close_up) {
-  std::vector<std::string> said;
-  for (const HoleNumbers& hole : numbers_of(sheet.trail(close_up.trail).trail, close_up.first, close_up.last)) {
-    if (hole.numbers.size() < 2) continue;
-    std::vector<std::string> numbers;
-    for (const int n : hole.numbers) numbers.push_back(std::to_string(n));
-    said.push_back(sheet.say("page.blocks.shared", {{"numbers", sheet.all_of(numbers)}}));
-  }
-  return sentences(said);
+  std::vector<std::string> pairs;
+  for (const HoleNumbers& hole : numbers_of(sheet.trail(close_up.trail).trail, close_up.first, close_up.last))
+    if (hole.numbers.size() > 1)
+      pairs.push_back(sheet.say("page.blocks.shared.pair", {{"first", std::int64_t{hole.numbers[0]}}, {"second", std::int64_t{hole.numbers[1]}}}));
+  if (pairs.empty()) return {};
+  return sheet.say("page.blocks.shared", {{"pairs", sheet.all_of(pairs)}, {"n", static_cast<std::int64_t>(pairs.size())}});
 }
 
 /// First stitches of the blocks in the close-up.
@@ -119,6 +119,10 @@ void tell_block_corner(const Sheet& sheet, const guide::CloseUp& close_up, const
 
 }  // namespace
 
+std::string tell_back_stitches(const Sheet& sheet, const guide::CloseUp& close_up) {
+  return sentences({over(sheet, close_up), backs(sheet, close_up), sheet.say("page.back.go-on")});
+}
+
 std::string short_row(const Sheet& sheet, int trail, int run) {
   constexpr const char* keys[] = {"first", "second", "third", "outer", "middle", "inner"};
   const say::RowPlace place = say::row_place(sheet.course, sheet.trail(trail).part, sheet.row(trail, run));
@@ -128,6 +132,7 @@ std::string short_row(const Sheet& sheet, int trail, int run) {
 std::string times_and_where(const Sheet& sheet, const guide::CloseUp& close_up) {
   const auto n = static_cast<int>(close_up.stands_for.size());
   if (n == 0) return {};
+  if (n == 2) return sheet.say("page.times.twice", {{"letter", close_up.letter}});
   return sheet.say("page.times", {{"n", std::int64_t{n}}, {"number", words::capitalised(sheet.number(n))}, {"letter", close_up.letter}});
 }
 
@@ -141,7 +146,7 @@ void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& te
     if (close_up.steps_back.empty())
       telling.paragraph(sheet.say("page.corner.nothing"));
     else
-      telling.paragraph(sentences({why(sheet, close_up), backs(sheet, close_up), forward_over(sheet, close_up), sheet.say("page.back.go-on")}));
+      telling.paragraph(tell_back_stitches(sheet, close_up));
   }
   telling.strong(times_and_where(sheet, close_up));
   if (sheet.by_rows(close_up.trail)) tell_unchanged(sheet, close_up, sorts, telling);
@@ -154,7 +159,7 @@ void tell_second_pass(const Sheet& sheet, const guide::CloseUp& close_up, Tellin
   if (close_up.steps_back.empty())
     telling.paragraph(sheet.say("page.second.no-back"));
   else
-    telling.paragraph(sentences({why(sheet, close_up), backs(sheet, close_up), forward_over(sheet, close_up), sheet.say("page.back.go-on")}));
+    telling.paragraph(tell_back_stitches(sheet, close_up));
   if (!close_up.stands_for.empty()) telling.strong(times_and_where(sheet, close_up));
   tell_like(sheet, close_up, telling);
 }

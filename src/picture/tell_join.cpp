@@ -20,13 +20,25 @@ int first_of_run(const trail::Trail& trail, int run) {
   return found == trail.stitches.end() ? -1 : static_cast<int>(found - trail.stitches.begin());
 }
 
+/// The close-up in which the round began, where it is on the same sheet.
+const guide::CloseUp* start_of(const Sheet& sheet, const guide::CloseUp& close_up) {
+  for (const guide::CloseUp& other : sheet.plan.close_ups)
+    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.shows == guide::Shows::start && other.first == 0) return &other;
+  return nullptr;
+}
+
 /// "the last stitch of the outer row goes down at 10, where its first stitch came up"
 std::string row_closes(const Sheet& sheet, const guide::CloseUp& close_up, int run) {
   const trail::Trail& trail = sheet.trail(close_up.trail).trail;
   const int last = last_of_run(trail, close_up, run), first = first_of_run(trail, run);
   if (last < 0 || first < 0 || trail.stitches[last].down != trail.stitches[first].up) return {};
-  return sheet.say("page.join.row", {{"row", say::row_name(sheet.voice, sheet.trail(close_up.trail).part, sheet.row(close_up.trail, run))},
-                                     {"down", std::int64_t{down_number(last, close_up.first)}}});
+  words::Arguments arguments{{"row", say::row_name(sheet.voice, sheet.trail(close_up.trail).part, sheet.row(close_up.trail, run))},
+                             {"down", std::int64_t{down_number(last, close_up.first)}}};
+  const guide::CloseUp* start = start_of(sheet, close_up);
+  if (!start || first > start->last) return sheet.say("page.join.row", arguments);
+  arguments.insert_or_assign("number", std::int64_t{up_number(first, start->first)});
+  arguments.insert_or_assign("letter", start->letter);
+  return sheet.say("page.join.row.start", arguments);
 }
 
 std::string rows_close(const Sheet& sheet, const guide::CloseUp& close_up) {
@@ -55,14 +67,17 @@ std::string stitches_between(const Sheet& sheet, const guide::CloseUp& close_up)
 
 void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   telling.heading(sheet.say("page.join.title"));
-  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.by_rows(close_up.trail) ? rows_close(sheet, close_up)
-                                                              : sheet.say("page.join.last", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));
-  telling.paragraph(sheet.say("page.join.closed"));
+  telling.paragraph(stitches_between(sheet, close_up));
+  const bool rows = sheet.by_rows(close_up.trail);
+  if (rows && !close_up.steps_back.empty()) telling.paragraph(tell_back_stitches(sheet, close_up));
+  const std::string last = rows ? rows_close(sheet, close_up) : sheet.say("page.join.last", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}});
+  telling.paragraph(sentences({last, sheet.say("page.join.closed")}));
 }
 
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
-  telling.heading(sheet.say(sheet.by_rows(close_up.trail) ? "page.end.title" : "page.end.blocks.title"));
-  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say("page.end.last", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));
+  const bool ends = close_up.last + 1 == static_cast<int>(sheet.trail(close_up.trail).trail.stitches.size());
+  telling.heading(sheet.say(!ends ? "page.end.today.title" : sheet.by_rows(close_up.trail) ? "page.end.title" : "page.end.blocks.title"));
+  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say(ends ? "page.end.last" : "page.end.today", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));
 }
 
 Telling tell_close_up(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture) {

@@ -31,17 +31,13 @@ std::string crossing(const Sheet& sheet, const guide::CloseUp& close_up) {
   return sheet.say(key, {{"n", std::int64_t{threads_over(stitches[section.first])}}});
 }
 
-/// "From the third stitch on the needle comes up where the row's last stitch went down", where it is so in the picture.
+/// "From 5 on, the needle comes up where the same row's last stitch went down", where it is so in the picture.
 std::string same_hole(const Sheet& sheet, const guide::CloseUp& close_up) {
   const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
-  std::vector<std::string> pairs;
-  for (int k = close_up.first + 2; k <= close_up.last; ++k) {
+  if (close_up.first + 2 > close_up.last) return {};
+  for (int k = close_up.first + 2; k <= close_up.last; ++k)
     if (stitches[k].run != stitches[k - 2].run || stitches[k].up != stitches[k - 2].down) return {};
-    if (pairs.size() < 2)
-      pairs.push_back(sheet.say("page.rows.same-hole.pair", {{"up", std::int64_t{up_number(k, close_up.first)}},
-                                                              {"down", std::int64_t{down_number(k - 2, close_up.first)}}}));
-  }
-  return pairs.empty() ? std::string() : sheet.say("page.rows.same-hole", {{"pairs", sheet.all_of(pairs)}});
+  return sheet.say("page.rows.same-hole", {{"number", std::int64_t{up_number(close_up.first + 2, close_up.first)}}});
 }
 
 std::string row(const Sheet& sheet, const guide::CloseUp& close_up, int run) {

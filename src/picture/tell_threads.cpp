@@ -89,7 +89,7 @@ std::string weave(const Sheet& sheet, int t, const guide::Section& section) {
   }
   if (most == 0) return {};
   const std::string key = least == most ? "page.threads.weave.same" : "page.threads.weave";
-  return sentences({sheet.say(key, {{"least", sheet.number(least)}, {"most", sheet.number(most)}, {"n", std::int64_t{most}}}),
+  return sentences({sheet.say(key, {{"least", sheet.number(least)}, {"most", sheet.number(most)}, {"n", std::int64_t{most}}, {"cm", number_of(sheet.course.choices.habits.tail_cm)}}),
                     waste ? sheet.say("page.threads.waste") : std::string()});
 }
 
@@ -134,6 +134,10 @@ std::string have_ready(const Sheet& sheet) {
   std::string all = items[0];
   for (std::size_t i = 1; i < items.size(); ++i) all = sheet.say("page.dot", {{"first", all}, {"second", items[i]}});
   return sheet.say("page.ready", {{"items", all}});
+}
+
+std::string marks_first(const Sheet& sheet) {
+  return has_marks(sheet) ? sheet.say("page.marks.first", {{"title", sheet.say("page.marks.title")}}) : std::string();
 }
 
 Telling tell_threads(const Sheet& sheet) {

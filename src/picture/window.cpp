@@ -73,7 +73,7 @@ class Window {
   void make_ruler() {
     if (!counted()) return;
     RulerGround ground;
-    for (const Seen& s : seen_) (s.stage == Stage::later ? ground.later : ground.stitched).push_back(capsule(s));
+    for (const Seen& s : seen_) (is_landmark(s.stitch) ? ground.landmark : s.stage == Stage::later ? ground.later : ground.stitched).push_back(capsule(s));
     for (const HoleNumbers& hole : holes_) ground.stitched.push_back(mark_room(hole.hole));
     const guide::Count& count = *order_.count;
     ruler_ = picture::make_ruler(count.landmark.hole, count.legs, view_, ground, sheet_.styles.ruler, sheet_.measure);
@@ -144,7 +144,7 @@ class Window {
   Surroundings surroundings() const {
     Surroundings around;
     around.frame = grown(view_.rect(), -0.5);
-    for (const Seen& s : seen_) around.solid.push_back(capsule(s));
+    for (const Seen& s : seen_) (s.stage == Stage::now || is_landmark(s.stitch) ? around.solid : around.pale).push_back(capsule(s));
     for (const HoleNumbers& hole : holes_) around.solid.push_back(mark_room(hole.hole));
     around.solid.insert(around.solid.end(), ruler_.lines.begin(), ruler_.lines.end());
     if (order_.proof) around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
@@ -163,6 +163,7 @@ class Window {
     for (const HoleNumbers& hole : holes_) labels.push_back({view_.at(hole.hole), ratio::mark_room * view_.scale, hole.text()});
     const Placement placement = place_labels(labels, surroundings(), order_.number, sheet_.measure);
     picture_.clean = picture_.clean && placement.clean;
+    picture_.strain = placement.strain;
     for (const PlacedLabel& label : placement.labels)
       if (label.led) add_line(list(), list::Role::leader, label.from, label.to, 0.16, colour::ink, list::Cap::flat);
     for (std::size_t i = 0; i < labels.size(); ++i)

@@ -16,6 +16,8 @@ struct Picture {
   cloth::Box window;  ///< what it shows
   Uses uses;
   bool clean = true;  ///< no number meets anything
+  double strain = 0;  ///< of the number that stands worst
+  bool good() const { return clean && strain < 16; }
 };
 
 struct WindowOrder {
