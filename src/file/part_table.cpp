@@ -129,7 +129,7 @@ bool build(const TableReader& table, const stitch::Kind& kind, course::Part& par
 }
 
 PartFacts facts_of(const stitch::Work& work) {
-  PartFacts facts{true, {}};
+  PartFacts facts{!work.passes.empty(), {}};
   for (const stitch::Pass& pass : work.passes) {
     int n = 0;
     for (const stitch::Run& run : pass.runs) n += static_cast<int>(run.stitches.size());
@@ -177,8 +177,9 @@ class PartReader {
 }  // namespace
 
 void read_part_tables(const Entry* entry, Reading& reading) {
+  const std::size_t before = reading.faults.size();
   const std::vector<Site> sites = tables_at(entry, "part", reading.faults);
-  if (entry && sites.empty()) reading.names_known = false;
+  if (reading.faults.size() > before) reading.names_known = false;
   PartReader parts(reading);
   for (std::size_t i = 0; i < sites.size(); ++i) {
     if (i == course::part_limit) {

@@ -47,8 +47,10 @@ void read_thread_tables(const Entry* entry, Reading& reading) {
   reading.threads_known = site.has_value();
   if (!site) return;
   for (const Entry& thread : site->table->entries) {
-    if (reading.course.threads.size() == thread_limit)
+    if (reading.course.threads.size() == thread_limit) {
+      reading.threads_known = false;
       return reading.faults.add_key(thread, fmt::format("more than {} threads", thread_limit), fmt::format("at most {}", thread_limit));
+    }
     read_thread(thread, reading);
   }
 }

@@ -214,3 +214,11 @@ work = ["a / 1..3"]
   ^^^^^^
 )");
 }
+
+TEST_CASE("a course without parts has none to be stitched") {
+  CHECK(faults_of("part = []\nformat = 1\n[course]\ntitle = \"x\"\n[cloth]\ncount = 22\n[[lesson]]\nwork = [\"ring\"]\n") ==
+        R"(x:8:10: found the part "ring"; expected the name of a part, "wash" or "cut out"
+  work = ["ring"]
+           ^^^^
+)");
+}

@@ -56,12 +56,20 @@ TEST_CASE("200 lessons are read, one more is not") {
   CHECK(fault.expected == "at most 200");
 }
 
+TEST_CASE("1000 threads are read, one more is not, and its parts are not told of") {
+  std::string text(small_course);
+  for (int i = 0; i < 999; ++i) text += fmt::format("[thread.t{}]\npearl = 8\n", i);
+  CHECK(faults_of(text) == "");
+  text += "[thread.more]\npearl = 8\n[[part]]\nname = \"a\"\nkind = \"cable\"\nthread = \"more\"\nstart = [0, 0]\npath = \"E 4\"\n";
+  CHECK(only_fault(text).found == "more than 1000 threads");
+}
+
 TEST_CASE("stitches are counted over all parts, and nothing is worked out beyond the limit") {
-  // 49,998 stitches a part in one row of 99,996 threads there and another back
-  const std::string there_and_back = "E 99996";
-  const base::Fault fault = only_fault(parts(41, there_and_back));
+  const std::string long_rows = "E 99996";  // two rows of 49,998 stitches
+  const base::Fault fault = only_fault(parts(41, long_rows));
   CHECK(fault.expected == "at most 2000000 in a course");
-  CHECK(file::read(parts(20, there_and_back)).faults.empty());
+  CHECK(fault.place.line == 8 + 6 * 20 + 1);  // 21 * 99,996 are too many
+  CHECK(file::read(parts(20, long_rows)).faults.empty());
 }
 
 TEST_CASE("coordinates") {
