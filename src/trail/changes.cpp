@@ -14,7 +14,8 @@ class Grader {
 
   Changes all() const {
     Changes changes{std::vector<std::uint8_t>(stitches_.size(), worst_grade), turn_about_ ? 1 : 2};
-    for (int k = 1; k < size(); ++k) changes.grades[static_cast<std::size_t>(k)] = static_cast<std::uint8_t>(turn_about_ ? row_grade(k) : block_grade(k));
+    for (int k = 1; k < size(); ++k)
+      changes.grades[static_cast<std::size_t>(k)] = static_cast<std::uint8_t>(turn_about_ ? row_grade(k) : block_grade(k));
     return changes;
   }
 

@@ -29,8 +29,9 @@ Clear::Clear(std::span<const cloth::Box> boxes) : boxes_(boxes) {
 }
 
 bool Clear::crossed(cloth::Hole from, cloth::Hole to) const {
-  return std::any_of(levels_.begin(), levels_.end(),
-                     [&](const auto& level) { return crossed_among(level.second, level.first, {from, to}); });
+  return std::any_of(levels_.begin(), levels_.end(), [&](const auto& level) {
+    return crossed_among(level.second, level.first, {from, to});
+  });
 }
 
 bool Clear::crossed_among(const Tiles& tiles, int shift, cloth::Stitch back) const {

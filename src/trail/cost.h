@@ -7,10 +7,10 @@
 namespace trail {
 
 struct Cost {
-  std::int32_t broken = 0;      ///< up in the hole just gone down in
-  std::int32_t crossing = 0;    ///< back thread through what must stay clear
-  std::int32_t showing = 0;     ///< back thread beside the two blocks it joins, where a free corner would show it
-  std::int32_t far_back = 0;    ///< steps back that neither touch a corner nor are, or are next to, stitches over
+  std::int32_t broken = 0;    ///< up in the hole just gone down in
+  std::int32_t crossing = 0;  ///< back thread through what must stay clear
+  std::int32_t showing = 0;   ///< back thread beside the two blocks it joins, where a free corner would show it
+  std::int32_t far_back = 0;  ///< steps back that neither touch a corner or end nor are, or are next to, stitches over
   std::int32_t steps_back = 0;
   std::int64_t off_corner = 0;  ///< stitches between steps back and the corners that they should touch
   std::int32_t wrong_side = 0;  ///< stitches that do not go down on the side that will be cut

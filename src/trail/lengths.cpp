@@ -1,5 +1,5 @@
-// Each length is taken as long as it can be, then cut back to the best place near its end. First every change must lie clear of corners; where
-// that cannot be, or takes far more thread, the best place within a quarter of a length is good enough.
+// Each length is taken as long as it can be, then cut back to the best place near its end. First every change must lie clear of corners;
+// where that cannot be, or takes far more thread, the best place within a quarter of a length is good enough.
 #include "trail/lengths.h"
 
 #include <algorithm>

@@ -99,7 +99,8 @@ Cost Links::link(std::size_t unit, Way way, std::size_t next, Way next_way) cons
   const cloth::Hole from = worked(unit, way, units_[unit].count - 1).b, to = worked(next, next_way, 0).a;
   Cost cost = back(from, to);
   if (units_[unit].each_way || units_[next].each_way) return cost;
-  cost.showing = !stays_within(from, to, boxes_[static_cast<std::size_t>(units_[unit].run)], boxes_[static_cast<std::size_t>(units_[next].run)]);
+  cost.showing =
+      !stays_within(from, to, boxes_[static_cast<std::size_t>(units_[unit].run)], boxes_[static_cast<std::size_t>(units_[next].run)]);
   return cost;
 }
 

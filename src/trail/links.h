@@ -8,8 +8,8 @@
 
 namespace trail {
 
-/// A way of working a unit. A single stitch has two: forward, backward. Stitches all alike have four: in their order a to b, b to a, then in
-/// the reversed order. Of equals the lower one is taken, so forward comes first.
+/// A way of working a unit. A single stitch has two: forward, backward. Stitches all alike have four: in their order a to b, b to a, then
+/// in the reversed order. Of equals the lower one is taken, so forward comes first.
 using Way = std::uint8_t;
 inline constexpr int most_ways = 4;
 

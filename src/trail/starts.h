@@ -7,8 +7,8 @@
 
 namespace trail {
 
-/// Of a line only its first stitch; else, rising: of rows worked turn about the first stitch of level pairs that lie between other pairs of their leg
-/// and are worked forward; where there is none, of any worked forward; where there is none, of any. Of blocks the first stitch of
+/// Of a line only its first stitch; else, rising: of rows worked turn about the first stitch of level pairs that lie between other pairs of
+/// their leg and are worked forward; where there is none, of any worked forward; where there is none, of any. Of blocks the first stitch of
 /// every one; of a row worked alone its stitches between others of their leg that are worked forward.
 std::vector<int> starts_of(const stitch::Pass& pass, const Round& round);
 

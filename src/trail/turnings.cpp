@@ -1,5 +1,6 @@
 // Where a trail turns, told for those who draw and describe corners.
 #include <algorithm>
+#include <cstdlib>
 
 #include "trail/trail.h"
 
@@ -8,7 +9,7 @@ namespace {
 
 class Turns {
  public:
-  explicit Turns(const std::vector<Worked>& stitches) : stitches_(stitches) {}
+  explicit Turns(const Trail& trail) : stitches_(trail.stitches), closed_(trail.closed) {}
 
   std::vector<Turning> all() {
     for (int k = 1; k < size(); ++k)
@@ -32,21 +33,23 @@ class Turns {
     at_.push_back(k);
   }
 
-  /// A step back belongs to the nearest corner.
+  /// A step back belongs to the nearest corner, or to a free end that is nearer.
   void give(int k) {
     if (turnings_.empty()) return;
     auto next = static_cast<std::size_t>(std::lower_bound(at_.begin(), at_.end(), k) - at_.begin());
     if (next == at_.size() || (next > 0 && k - at_[next - 1] < at_[next] - k)) --next;
+    if (!closed_ && std::min(k, size() - 1 - k) < std::abs(k - at_[next])) return;
     turnings_[next].steps_back.push_back(k);
   }
 
   const std::vector<Worked>& stitches_;
+  bool closed_;
   std::vector<Turning> turnings_;
   std::vector<int> at_;  ///< the first stitch after each
 };
 
 }  // namespace
 
-std::vector<Turning> turnings(const Trail& trail) { return Turns(trail.stitches).all(); }
+std::vector<Turning> turnings(const Trail& trail) { return Turns(trail).all(); }
 
 }  // namespace trail

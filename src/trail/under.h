@@ -1,5 +1,5 @@
-// A way for thread on the back that may not go straight: from hole to hole of stitches worked before, each stretch short enough and clear of
-// what must not be crossed.
+// A way for thread on the back that may not go straight: from hole to hole of stitches worked before, each stretch short enough and clear
+// of what must not be crossed.
 #pragma once
 
 #include <optional>
@@ -18,8 +18,8 @@ class UnderStitches {
  public:
   /// Keeps references to both.
   UnderStitches(std::span<const Worked> stitches, const Clear& clear, double limit);
-  /// Holes between the end of stitch k - 1 and the start of stitch k, none of either; empty where straight will do. Nothing where there is no
-  /// such way, or only one so long that ending the thread costs less.
+  /// Holes between the end of stitch k - 1 and the start of stitch k, none of either; empty where straight will do. Nothing where there is
+  /// no such way, or only one so long that ending the thread costs less.
   std::optional<std::vector<cloth::Hole>> before(int k);
   /// Is straight thread on the back allowed?
   bool straight(cloth::Hole from, cloth::Hole to) const;
@@ -37,7 +37,7 @@ class UnderStitches {
   std::span<const Worked> stitches_;
   const Clear& clear_;
   double limit_;
-  int side_;                   ///< of a tile, threads
+  int side_;  ///< of a tile, threads
   std::int64_t looks_left_;
   bool gathered_ = false;
   std::unordered_map<cloth::Hole, std::vector<Used>> tiles_;

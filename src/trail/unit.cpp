@@ -8,19 +8,20 @@
 namespace trail {
 namespace {
 
-/// Of every stitch of a row, how many stitches of the row lie between it and the nearest corner.
+/// Of every stitch of a row, how many stitches of the row lie between it and the nearest corner or free end.
 std::vector<int> from_corners(const stitch::Run& row, bool closed) {
   const std::size_t n = row.stitches.size();
   std::vector<int> from(n, far_from_corner);
-  const auto turns_before = [&](std::size_t i) { return i > 0 ? row.legs[i] != row.legs[i - 1] : closed && row.legs[0] != row.legs[n - 1]; };
-  for (std::size_t k = 0, i = 0; k < 2 * n; ++k, i = k % n) {  // twice round, for circles
-    const int before = k == 0 || (i == 0 && !closed) ? far_from_corner : from[(i + n - 1) % n] + 1;
-    from[i] = turns_before(i) ? 0 : std::min(from[i], before);
+  const auto turns_before = [&](std::size_t i) {
+    return i > 0 ? row.legs[i] != row.legs[i - 1] : !closed || row.legs[0] != row.legs[n - 1];
+  };
+  for (std::size_t k = 0; k < 2 * n; ++k) {  // twice round, for circles
+    const std::size_t i = k % n;
+    from[i] = turns_before(i) ? 0 : std::min(from[i], from[(i + n - 1) % n] + 1);
   }
   for (std::size_t k = 2 * n; k-- > 0;) {
     const std::size_t i = k % n, next = (i + 1) % n;
-    const bool has_next = next > 0 || closed;
-    if (has_next) from[i] = turns_before(next) ? 0 : std::min(from[i], from[next] + 1);
+    from[i] = turns_before(next) ? 0 : std::min(from[i], from[next] + 1);
   }
   return from;
 }

@@ -15,7 +15,7 @@ struct Unit {
   int leg = 0;
   bool each_way = true;      ///< a single stitch that may be a step back; else stitches all alike
   bool over = false;         ///< worked at a corner because the other row has none to offer there
-  int from_corner = 0;       ///< in rows worked turn about: stitches between it and the nearest corner of its row, as far as matters
+  int from_corner = 0;       ///< in rows worked turn about: stitches between it and the nearest corner or end of its row
   bool beside_over = false;  ///< next in needle order to one that is over
 };
 

@@ -1,5 +1,5 @@
-// Costs are gathered from the end backwards, so that equals can be settled from the cut onwards. In a circle the last unit meets the first again:
-// everything is gathered once for each way of the first unit, side by side.
+// Costs are gathered from the end backwards, so that equals can be settled from the cut onwards. In a circle the last unit meets the first
+// again: everything is gathered once for each way of the first unit, side by side.
 #include "trail/ways.h"
 
 #include <array>

@@ -90,6 +90,18 @@ TEST_CASE("only stitches worked before are run under") {
   CHECK(trail.ends == std::vector{0, 5});
 }
 
+TEST_CASE("a way under stitches that is longer than two tails is not gone: a new thread") {
+  // Out along a row of blocks and on to one that lies just beyond the limit from the first: the only way back leads along the row.
+  const auto out_and_back = [](int blocks) {
+    std::vector<cloth::Hole> corners;
+    for (int i = 0; i < blocks; ++i) corners.push_back({8 * i, 0});
+    corners.push_back({0, 8});
+    return upright_blocks(corners);
+  };
+  CHECK(made(out_and_back(9), {}).ends.size() == 1);
+  CHECK(made(out_and_back(15), {}).ends.size() == 2);
+}
+
 TEST_CASE("the limit itself is allowed, a thread more is not") {
   const Pass pass = upright_blocks({{0, 0}, {16, 0}});
   for (const auto& [limit, ends] : {std::pair{12.0, 1U}, {11.99, 2U}}) {
@@ -149,6 +161,17 @@ TEST_CASE("a stitch that can only come up where the needle just went down starts
   pass.runs[1].stitches[0] = {{0, 0}, {0, 0}};
   pass.runs[0].stitches[0] = {{0, 0}, {0, 0}};
   CHECK(made(pass, {}).ends == std::vector{0, 1});
+}
+
+TEST_CASE("a length changed where thread would have run under stitches needs no way there") {
+  trail::Rules rules;
+  rules.back_limit = 4.05;  // less than from stitch to stitch of a block: sqrt 17
+  const Round round = trail::plan_round(blocks("NE 6, SE 5, SW 5, NW 4"), rules);
+  for (const double usable : {25.0, 60.0, 110.0}) {
+    const trail::Trail trail = trail::make_trail(round, 0, rules, {usable, 0});
+    CHECK(trail.ends.size() > 1);
+    check_back(trail, rules);
+  }
 }
 
 TEST_CASE("a limit below every stitch's own back thread still ends") {

@@ -93,7 +93,8 @@ TEST_CASE("along a flight shared corner holes are two downs and two ups in turn 
 }
 
 TEST_CASE("every stitch of a ring goes down on the side that will be cut (Archer; common practice)") {
-  for (const Pass& pass : {diamond(4), diamond(8), blocks("E 5, SE 1, S 4, SW 1, W 4, NW 1, N 4", "upright"), blocks("E 3 apart, SE 1, S 2 apart", "upright")}) {
+  for (const Pass& pass : {diamond(4), diamond(8), blocks("E 5, SE 1, S 4, SW 1, W 4, NW 1, N 4", "upright"),
+                           blocks("E 3 apart, SE 1, S 2 apart", "upright")}) {
     for (const Worked& w : planned(pass).stitches) {
       const stitch::Run& run = pass.runs[static_cast<std::size_t>(w.run)];
       const cloth::Stitch& s = run.stitches[static_cast<std::size_t>(w.place)];
@@ -123,6 +124,20 @@ TEST_CASE("thread between two blocks that touch stays behind them and never show
       CHECK((back.x == 0 || back.y == 0 || cloth::squared({0, 0}, back) == 17));  // along an edge, or on to the next stitch of a joined row
     }
   }
+}
+
+TEST_CASE("rather more thread behind two blocks than less that shows at their free corner") {
+  // One block below left of the other, at one corner hole; left and lower ends wanted down. Past the free corner (0,0) to (4,-4) would do.
+  stitch::Run across{{}, std::vector<int>(5, 0), stitch::Freedom::all_alike, stitch::DownSide::a};
+  stitch::Run upright{{}, std::vector<int>(5, 0), stitch::Freedom::all_alike, stitch::DownSide::b};
+  for (int i = 0; i < 5; ++i) {
+    across.stitches.push_back({{0, i}, {4, i}});
+    upright.stitches.push_back({{4 + i, -4}, {4 + i, 0}});
+  }
+  const Round round = planned({{across, upright}, stitch::Order::in_turn, false});
+  const cloth::Hole down = round.stitches[4].down, up = round.stitches[5].up;
+  CHECK(down == cloth::Hole{0, 4});  // straight on through the shared corner hole (4,0), covered by both
+  CHECK(up == cloth::Hole{8, -4});
 }
 
 TEST_CASE("a ring may begin with every block") {

@@ -101,7 +101,8 @@ Pass window(const Pass& pass, std::mt19937& random, std::size_t most) {
     const std::size_t size = std::min(run.stitches.size(), 1 + random() % (most - 1));
     const auto middle = static_cast<std::ptrdiff_t>(share * static_cast<double>(run.stitches.size() - size));
     const auto last = static_cast<std::ptrdiff_t>(run.stitches.size() - size);
-    const auto first = std::clamp<std::ptrdiff_t>(middle + static_cast<std::ptrdiff_t>(random() % 5) - 2, 0, last), end = first + static_cast<std::ptrdiff_t>(size);
+    const auto first = std::clamp<std::ptrdiff_t>(middle + static_cast<std::ptrdiff_t>(random() % 5) - 2, 0, last),
+               end = first + static_cast<std::ptrdiff_t>(size);
     small.runs.push_back({{run.stitches.begin() + first, run.stitches.begin() + end}, {run.legs.begin() + first, run.legs.begin() + end}});
     most = r == 0 ? most - size + 1 : most;
   }
@@ -113,8 +114,8 @@ Pass window(const Pass& pass, std::mt19937& random, std::size_t most) {
 TEST_CASE("up to 7 stitches: the best of all orders and ways that keep the laws") {
   std::mt19937 random(1886);
   int compared = 0;
-  for (const auto* path : {"E 10, S 10, W 8", "E 8, SE 6, E 8, NE 6", "E 6, SW 6, E 6, SW 6", "SE 8, NE 8, SE 8", "S 6, E 2, S 6, E 2", "E 8, NW 12, S 14",
-                           "NE 4, E 2, SE 2, S 4, SW 6"}) {
+  for (const auto* path : {"E 10, S 10, W 8", "E 8, SE 6, E 8, NE 6", "E 6, SW 6, E 6, SW 6", "SE 8, NE 8, SE 8", "S 6, E 2, S 6, E 2",
+                           "E 8, NW 12, S 14", "NE 4, E 2, SE 2, S 4, SW 6"}) {
     for (const auto* lie : {"right", "left"}) {
       auto outcome = build_cable(path, 2, lie);
       if (!outcome.faults.empty() || outcome.work.passes.empty()) continue;
@@ -134,8 +135,12 @@ TEST_CASE("up to 7 stitches: the best of all orders and ways that keep the laws"
 }
 
 TEST_CASE("small closed passes: the best of all ways") {
-  for (const auto& [path, lie] : {std::pair{"SE 4, SW 4, NW 4, NE 4", "right"}, {"E 6, S 6, W 6, N 6", "right"}, {"SE 2, SW 2, NW 2, NE 2", "left"},
-                                  {"E 2, SE 2, S 2, SW 2, W 2, NW 2, N 2, NE 2", "left"}, {"E 2, S 2, W 2, N 2", "left"}, {"E 2, S 4, W 2, N 4", "left"}}) {
+  for (const auto& [path, lie] : {std::pair{"SE 4, SW 4, NW 4, NE 4", "right"},
+                                  {"E 6, S 6, W 6, N 6", "right"},
+                                  {"SE 2, SW 2, NW 2, NE 2", "left"},
+                                  {"E 2, SE 2, S 2, SW 2, W 2, NW 2, N 2, NE 2", "left"},
+                                  {"E 2, S 2, W 2, N 2", "left"},
+                                  {"E 2, S 4, W 2, N 4", "left"}}) {
     const Pass pass = cable(path, 2, lie);
     const Round round = trail::plan_round(pass, {});
     CHECK(laws::broken(pass, round) == "");

@@ -93,6 +93,13 @@ TEST_CASE("each step back touches its corner") {
   }
 }
 
+TEST_CASE("at a free end the stitch over itself is the step back") {
+  const Round round = planned(cable("E 12, SW 12, E 12, SW 12", 2, "left"));
+  CHECK(round.stitches.back().backward);
+  CHECK(round.stitches.back().over);
+  CHECK_FALSE(round.stitches[round.stitches.size() - 2].backward);
+}
+
 TEST_CASE("a circle may begin at level pairs between other pairs of their leg") {
   const Round round = planned(cable(octagon));
   REQUIRE(!round.starts.empty());

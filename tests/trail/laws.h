@@ -1,5 +1,5 @@
-// The laws of two rows worked turn about, told a second time and in another form than the planner's: as what a finished order must look like.
-// Empty text: kept. Knows nothing of how an order is found.
+// The laws of two rows worked turn about, told a second time and in another form than the planner's: as what a finished order must look
+// like. Empty text: kept. Knows nothing of how an order is found.
 #pragma once
 
 #include <cstdlib>
@@ -51,14 +51,15 @@ class Rows {
     return true;
   }
 
-  /// How many stitches of its row lie between a stitch and the nearest corner; many where there is none.
+  /// How many stitches of its row lie between a stitch and the nearest corner or free end; many where there is none.
   int from_corner(const Needle& n) const {
     int nearest = 1000;
     const auto& legs = row(n.row).legs;
     const int size = static_cast<int>(legs.size());
-    for (int turn = closed() ? -size : 1; turn < (closed() ? 2 * size : size); ++turn) {  // the row turns before stitch `turn`
+    for (int turn = closed() ? -size : 0; turn <= (closed() ? 2 * size : size); ++turn) {  // the row turns or ends before stitch `turn`
       const auto at = [&](int i) { return legs[static_cast<std::size_t>((i + 2 * size) % size)]; };
-      if (at(turn) != at(turn - 1)) nearest = std::min(nearest, turn <= n.place ? n.place - turn : turn - 1 - n.place);
+      const bool free_end = !closed() && (turn == 0 || turn == size);
+      if (free_end || at(turn) != at(turn - 1)) nearest = std::min(nearest, turn <= n.place ? n.place - turn : turn - 1 - n.place);
     }
     return nearest;
   }

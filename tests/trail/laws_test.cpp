@@ -1,10 +1,11 @@
 // Random cables, open and closed, keep every law; like corners come out alike; the circle may be begun anywhere on its legs.
+#include "laws.h"
+
 #include <rapidcheck.h>
 
 #include <cstdlib>
 
 #include "cloth/way.h"
-#include "laws.h"
 #include "like_corners.h"
 #include "passes.h"
 
@@ -51,10 +52,11 @@ std::string closed_path(int most, int longest) {
 
 /// A frame with a notch of its own in the upper side.
 std::string notched_frame() {
-  const int a = 2 * *rc::gen::inRange(2, 20), b = 2 * *rc::gen::inRange(1, 10), c = 2 * *rc::gen::inRange(10, 20), d = 2 * *rc::gen::inRange(2, 20);
+  const int a = 2 * *rc::gen::inRange(2, 20), b = 2 * *rc::gen::inRange(1, 10), c = 2 * *rc::gen::inRange(10, 20),
+            d = 2 * *rc::gen::inRange(2, 20);
   const auto leg = [](const char* way, int threads) { return std::string(way) + " " + std::to_string(threads); };
-  return leg("E", a) + ", " + leg("SE", b) + ", " + leg("NE", b) + ", " + leg("E", d) + ", " + leg("S", b + c) + ", " + leg("W", a + 2 * b + d) + ", " +
-         leg("N", b + c);
+  return leg("E", a) + ", " + leg("SE", b) + ", " + leg("NE", b) + ", " + leg("E", d) + ", " + leg("S", b + c) + ", " +
+         leg("W", a + 2 * b + d) + ", " + leg("N", b + c);
 }
 
 /// All passes of a random cable; none where the path gives none.

@@ -74,15 +74,15 @@ TEST_CASE("a length is changed early by less than a quarter where a good place i
 }
 
 TEST_CASE("blocks: changed at the end of a block, not at a corner block") {
-  for (const double usable : {330.0, 400.0, 500.0, 550.0}) {  // a quarter of them holds two blocks' ends at least
-    const trail::Trail trail = with_lengths(blocks("NE 8, SE 7, SW 7, NW 6"), usable);
+  for (double usable = 330; usable < 800; usable += 13) {  // a quarter holds two blocks' ends at least
+    const trail::Trail trail = with_lengths(blocks("NE 28, SE 27, SW 27, NW 26"), usable);
     check_lengths(trail, usable);
     for (std::size_t i = 1; i < trail.ends.size(); ++i) {
       const auto k = static_cast<std::size_t>(trail.ends[i]);
       CHECK(trail.stitches[k].run != trail.stitches[k - 1].run);
       CHECK(trail.stitches[k].leg == trail.stitches[k - 1].leg);
       if (usable < 500 || k + 5 >= trail.stitches.size()) continue;
-      CHECK(trail.stitches[k + 5].leg == trail.stitches[k].leg);  // three: the next block is no corner block
+      CHECK(trail.stitches[k + 5].leg == trail.stitches[k].leg);  // three ends: the next block is no corner block
     }
   }
 }
@@ -106,7 +106,8 @@ TEST_CASE("blocks in lengths that hold less than one of them") {
 }
 
 TEST_CASE("corners so near each other that no place is clear of them: the lengths stay few") {
-  for (const auto* path : {"E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2", "SE 2, NE 2, SE 2, NE 2, SE 2, NE 2, SE 2, NE 2, SE 2, NE 2"}) {
+  for (const auto* path :
+       {"E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2, E 2, S 2", "SE 2, NE 2, SE 2, NE 2, SE 2, NE 2, SE 2, NE 2, SE 2, NE 2"}) {
     auto outcome = build_cable(path, 2, "right");
     if (outcome.work.passes.empty()) continue;
     for (const double usable : {30.0, 60.0}) check_lengths(with_lengths(outcome.work.passes[0], usable), usable);

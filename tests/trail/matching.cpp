@@ -53,8 +53,8 @@ class Near {
   std::map<std::pair<int, int>, std::vector<std::size_t>> tiles_;
 };
 
-/// For every two holes, with the matching's dual values: could thread longer than the reach have been of use? Duals are those of weights that
-/// are lengths less than 0: a pair is of no use while the two values together are at least its weight.
+/// For every two holes, with the matching's dual values: could thread longer than the reach have been of use? Duals are those of weights
+/// that are lengths less than 0: a pair is of no use while the two values together are at least its weight.
 bool proves(const Graph& graph, const Matching& matching, std::size_t ends, double reach) {
   long long least = 0;
   for (std::size_t i = 0; i < ends; ++i) least = std::min(least, matching.nodeValue(graph.nodeFromId(static_cast<int>(i))));

@@ -25,12 +25,14 @@ void check_same(const Round& one, const Round& other) {
 
 TEST_CASE("passes turned and mirrored: the same round, turned and mirrored") {
   std::vector<Pass> all;
-  for (const auto* path : {"E 12, SE 34, S 12, SW 34, W 12, NW 34, N 12, NE 34", "E 20, S 20, W 20, N 20", "E 24, SE 8, NE 8, E 24, S 20, W 64, N 20",
-                           "E 12, SW 12, E 12, SW 12", "E 40, SW 20, NW 20", "E 2, SE 2, E 2, SE 2, E 2", "SE 8, NE 8, SE 8, NE 8"})
+  for (const auto* path :
+       {"E 12, SE 34, S 12, SW 34, W 12, NW 34, N 12, NE 34", "E 20, S 20, W 20, N 20", "E 24, SE 8, NE 8, E 24, S 20, W 64, N 20",
+        "E 12, SW 12, E 12, SW 12", "E 40, SW 20, NW 20", "E 2, SE 2, E 2, SE 2, E 2", "SE 8, NE 8, SE 8, NE 8"})
     for (const auto* lie : {"right", "left"}) all.push_back(cable(path, 2, lie));
   for (const auto* path : {"NE 8, SE 7, SW 7, NW 6", "NE 3, SE 2, NE 2, SE 2", "N 4, NE 1, E 3", "NE 1"}) all.push_back(blocks(path));
   for (const Pass& pass : all)
-    for (const cloth::Turn turn : all_turns()) check_same(trail::plan_round(apply(turn, pass), {}), apply(turn, trail::plan_round(pass, {})));
+    for (const cloth::Turn turn : all_turns())
+      check_same(trail::plan_round(apply(turn, pass), {}), apply(turn, trail::plan_round(pass, {})));
 }
 
 TEST_CASE("what must stay clear turns with the work") {

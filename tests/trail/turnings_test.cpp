@@ -27,16 +27,29 @@ TEST_CASE("an octagon turns eight times; every other corner has a step back") {
   }
 }
 
-TEST_CASE("every step back belongs to one corner, also where corners lie next to each other") {
-  for (const auto* path : {"E 20, S 20, W 20, N 20", "E 8, SW 4, E 8", "E 4, S 4, E 4, S 4", "E 12, SW 12, E 12, SW 12", "E 10, S 2, E 10"}) {
+TEST_CASE("a square: each corner has its own step back, between the stitches that it names") {
+  const auto turnings = turnings_of("E 20, S 20, W 20, N 20");
+  REQUIRE(turnings.size() == 4);
+  for (const auto& t : turnings) {
+    REQUIRE(t.steps_back.size() == 1);
+    CHECK((t.before < t.steps_back[0] && t.steps_back[0] < t.after));
+  }
+}
+
+TEST_CASE("every step back belongs to one corner, also where corners lie next to each other; one at a free end to none") {
+  for (const auto* path : {"E 20, S 20, W 20, N 20", "E 8, SW 4, E 8", "E 4, S 4, E 4, S 4", "E 12, SW 12, E 12, SW 12", "E 10, S 2, E 10",
+                           "E 40, SW 20, NW 20"}) {
     for (const auto* lie : {"right", "left"}) {
       auto outcome = build_cable(path, 2, lie);
       if (outcome.work.passes.empty()) continue;
       const trail::Trail trail = endless(trail::plan_round(outcome.work.passes[0], {}));
       std::vector<int> told, wanted;
-      for (const auto& t : trail::turnings(trail)) told.insert(told.end(), t.steps_back.begin(), t.steps_back.end());
+      for (const auto& t : trail::turnings(trail)) {
+        for (const int k : t.steps_back) CHECK((t.before <= k && k <= t.after + 1));
+        told.insert(told.end(), t.steps_back.begin(), t.steps_back.end());
+      }
       for (std::size_t k = 0; k < trail.stitches.size(); ++k)
-        if (trail.stitches[k].backward) wanted.push_back(static_cast<int>(k));
+        if (trail.stitches[k].backward && k + 1 < trail.stitches.size()) wanted.push_back(static_cast<int>(k));
       CHECK(told == wanted);
     }
   }
