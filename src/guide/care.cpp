@@ -25,6 +25,13 @@ Care Costs::counted(int things) const {
 
 Care Costs::least(int across, int down) const { return counted(across) + counted(down) + (across > 0 && down > 0 ? second_leg_ : 0); }
 
+Care Costs::least_together(int threads) const {
+  const Care one_leg = counted(threads);
+  if (each_ <= glance_) return one_leg;
+  const int at_a_glance = static_cast<int>(std::min<std::int64_t>(threads, std::int64_t{2} * glance_to_));  // in both legs
+  return std::min(one_leg, second_leg_ + glance_ * at_a_glance + each_ * (threads - at_a_glance));
+}
+
 Care Costs::care(double seconds) { return std::isnan(seconds) ? 0 : static_cast<Care>(std::ceil(std::clamp(seconds, 0.0, 1e9) * 1e6)); }
 
 }  // namespace guide

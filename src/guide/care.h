@@ -18,6 +18,8 @@ class Costs {
   Care counted(int things) const;
   /// The least that a count so far across and so far up or down can cost: nothing lies over it.
   Care least(int across, int down) const;
+  /// The least that a count can cost whose legs are so many threads together.
+  Care least_together(int threads) const;
   Care under(int threads) const { return under_ * threads; }
   Care glance() const { return glance_; }
   Care plain() const { return plain_; }

@@ -55,7 +55,7 @@ struct Landmark {
   Spot spot;
   int row = 0;          ///< corner, row_end: 0 for the first row
   bool name_part = false;  ///< the part's name is needed to tell it from another part's
-  bool name_row = false;   ///< the row is needed
+  bool name_row = false;   ///< the row is needed: the part has several rows with the like
 };
 
 struct Leg {

@@ -1,7 +1,7 @@
 #include "guide/hidden.h"
 
 #include <algorithm>
-#include <tuple>
+#include <limits>
 
 #include "base/require.h"
 
@@ -37,10 +37,19 @@ std::vector<Straight> side_by_side(const stitch::Feature& feature, bool upright)
 
 }  // namespace
 
+Stretches::Stretches(std::vector<Stretch> sorted) : sorted_(std::move(sorted)) {
+  for (std::size_t i = 0; i < sorted_.size(); ++i)
+    if (i == 0 || sorted_[i].line != sorted_[i - 1].line) lines_.emplace_back(sorted_[i].line, i);
+  lines_.emplace_back(std::numeric_limits<int>::max(), sorted_.size());
+}
+
 void Stretches::collect(int line, int from, int to, When now, std::vector<Stretch>& into) const {
-  auto at = std::lower_bound(sorted_.begin(), sorted_.end(), std::pair(line, from - piece),
-                             [](const Stretch& s, const std::pair<int, int>& key) { return std::pair(s.line, s.from) < key; });
-  for (; at != sorted_.end() && at->line == line && at->from < to; ++at)
+  const auto of = std::lower_bound(lines_.begin(), lines_.end(), line, [](const auto& l, int wanted) { return l.first < wanted; });
+  if (of == lines_.end() || of->first != line || of + 1 == lines_.end()) return;
+  const auto first = sorted_.begin() + static_cast<std::ptrdiff_t>(of->second);
+  const auto last = sorted_.begin() + static_cast<std::ptrdiff_t>((of + 1)->second);
+  auto at = std::lower_bound(first, last, from - piece, [](const Stretch& s, int wanted) { return s.from < wanted; });
+  for (; at != last && at->from < to; ++at)
     if (at->to > from && at->when < now) into.push_back(*at);
 }
 

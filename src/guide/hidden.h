@@ -24,7 +24,7 @@ class Stretches {
   static bool before(const Stretch& a, const Stretch& b) {
     return std::tie(a.line, a.from, a.to, a.when) < std::tie(b.line, b.from, b.to, b.when);
   }
-  explicit Stretches(std::vector<Stretch> sorted) : sorted_(std::move(sorted)) {}
+  explicit Stretches(std::vector<Stretch> sorted);
   std::vector<Stretch> take() { return std::move(sorted_); }
   std::size_t size() const { return sorted_.size(); }
   /// Adds the stretches that overlap from..to on the line and were hidden before `now`.
@@ -32,6 +32,7 @@ class Stretches {
 
  private:
   std::vector<Stretch> sorted_;
+  std::vector<std::pair<int, std::size_t>> lines_;  ///< each line and its first stretch; at the end one beyond all
 };
 
 /// Stitches and bundles are gathered, then put in with `settle`; what is not settled is not seen.

@@ -71,6 +71,7 @@ void Landmarks::read_part(int index) {
     }
     sets_.push_back(std::move(set));
   }
+  for (const auto& [kind, of_kind] : rows) ++parts_with_[kind];
 }
 
 Landmarks::Set Landmarks::make_set(int part, LandmarkKind kind, int row, bool closed, std::vector<int> members) const {
@@ -88,28 +89,26 @@ Landmarks::Set Landmarks::make_set(int part, LandmarkKind kind, int row, bool cl
 }
 
 std::vector<Candidate> Landmarks::holes(int id) const {
-  const One& one = all_[id];
-  std::vector<Candidate> holes;
-  for (const SpotAt& at : spots_of(feature(id))) holes.push_back({at.hole, id, at.spot, !stands_out(one.part, at), one.ready.when});
+  std::vector<Candidate> holes = spots_of(feature(id), id);
+  for (Candidate& hole : holes) hole.plain = hole.plain || on_seam(all_[id].part, hole.stitch);
   return holes;
 }
 
-/// The corner of a block is seen, unless the next block shares that stitch: in a joined row only its ends are seen.
-bool Landmarks::stands_out(int part, const SpotAt& at) const {
-  if (!at_corner(at.spot)) return false;
+/// Two blocks share the stitch: in a joined row only the ends of the row are seen.
+bool Landmarks::on_seam(int part, cloth::Stitch stitch) const {
   const auto& features = course_.parts[part].work.features;
-  const auto users = worked_.users(part, at.stitch);
-  return std::count_if(users.begin(), users.end(), [&](int f) { return features[f].shape == stitch::Shape::bundle; }) < 2;
+  const auto users = worked_.users(part, stitch);
+  return std::count_if(users.begin(), users.end(), [&](int f) { return features[f].shape == stitch::Shape::bundle; }) > 1;
 }
 
-std::vector<Candidate> Landmarks::add(int part, const std::vector<std::pair<int, Ready>>& whole) {
-  std::vector<Candidate> gained;
+std::vector<Standing> Landmarks::add(int part, const std::vector<std::pair<int, Ready>>& whole) {
+  std::vector<Standing> gained;
   std::set<int> changed;
   for (const auto& [feature, ready] : whole) {
     const int id = first_of_part_[part] + feature;
     One& one = all_[id];
     one.ready = ready;
-    for (const Candidate& hole : holes(id)) gained.push_back(hole);
+    gained.push_back({box_of(this->feature(id)), id, ready.when});
     changed.insert(one.set);
     firsts_[sets_[one.set].kind].take(part, ready.when);
   }
@@ -158,25 +157,23 @@ Landmark Landmarks::landmark(const Candidate& candidate, const Which& which, Whe
   landmark.which = which;
   landmark.spot = candidate.spot;
   landmark.row = set.row;
-  landmark.name_part = others_stand(one.part, set.kind, now);
   landmark.name_row = set.name_row;
+  // "The outer row" would also be that of a part not yet begun, perhaps the one to be begun now.
+  landmark.name_part = others_stand(one.part, set.kind, now) || (set.name_row && parts_with_.at(set.kind) > 1);
   return landmark;
 }
 
-std::vector<Candidate> Landmarks::outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const {
+std::vector<int> Landmarks::outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const {
   std::vector<std::pair<Care, int>> near;
   for (std::size_t i = 0; i < sets_.size(); ++i)
     if (sets_[i].names.standing(moment.now) > 0) near.emplace_back(least_to(costs, sets_[i].box, hole), static_cast<int>(i));
   const std::size_t asked = std::min(near.size(), sets_asked);
   std::partial_sort(near.begin(), near.begin() + static_cast<std::ptrdiff_t>(asked), near.end());
-  std::vector<Candidate> found;
-  for (std::size_t i = 0; i < asked; ++i) {
-    const int index = near[i].second;
-    for (const int place : std::set<int>(of_set(index, moment).now.outermost.begin(), of_set(index, moment).now.outermost.end()))
-      for (const Candidate& c : place < 0 ? std::vector<Candidate>{} : holes(sets_[index].members[place]))
-        if (!c.plain) found.push_back(c);
-  }
-  return found;
+  std::set<int> found;
+  for (std::size_t i = 0; i < asked; ++i)
+    for (const int place : of_set(near[i].second, moment).now.outermost)
+      if (place >= 0) found.insert(sets_[near[i].second].members[place]);
+  return {found.begin(), found.end()};
 }
 
 }  // namespace guide

@@ -19,8 +19,8 @@ class Landmarks {
  public:
   /// Course and Worked must outlive it.
   Landmarks(const course::Course& course, const Worked& worked);
-  /// Features of a part that are whole now, as Worked told them. Gives their holes.
-  std::vector<Candidate> add(int part, const std::vector<std::pair<int, Ready>>& whole);
+  /// Features of a part that are whole now, as Worked told them.
+  std::vector<Standing> add(int part, const std::vector<std::pair<int, Ready>>& whole);
 
   /// One moment, worked out set by set as they are asked for.
   struct Moment {
@@ -32,8 +32,10 @@ class Landmarks {
   /// What following a name costs: blocks or corners to be counted along, one to be picked out of a row.
   static Care care_of_name(const Costs& costs, const Which& which);
   Landmark landmark(const Candidate& candidate, const Which& which, When now) const;
-  /// Block corners (and corners, ends) of the outermost features of those few sets that lie nearest by count.
-  std::vector<Candidate> outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const;
+  /// The feature's holes, whether it stands or not.
+  std::vector<Candidate> holes(int feature) const;
+  /// The outermost features of those few sets that lie nearest by count.
+  std::vector<int> outermost(const Costs& costs, cloth::Hole hole, Moment& moment) const;
 
  private:
   struct One {
@@ -58,8 +60,7 @@ class Landmarks {
   void read_part(int index);
   const stitch::Feature& feature(int id) const;
   Set make_set(int part, LandmarkKind kind, int row, bool closed, std::vector<int> members) const;
-  std::vector<Candidate> holes(int id) const;
-  bool stands_out(int part, const SpotAt& at) const;
+  bool on_seam(int part, cloth::Stitch stitch) const;
   const Names::Moment& of_set(int set, Moment& moment) const;
   bool others_stand(int part, LandmarkKind kind, When now) const;
 
@@ -69,6 +70,7 @@ class Landmarks {
   std::vector<int> first_of_part_;
   std::vector<Set> sets_;
   std::map<LandmarkKind, First> firsts_;
+  std::map<LandmarkKind, int> parts_with_;  ///< how many parts have features of the kind
 };
 
 }  // namespace guide

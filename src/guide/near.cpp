@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <tuple>
 
 namespace guide {
 namespace {
@@ -17,50 +16,66 @@ bool z_before(cloth::Hole a, cloth::Hole b) {
   return highest_bit_less(ax ^ bx, ay ^ by) ? ay < by : ax != bx ? ax < bx : ay < by;
 }
 
-void join(Near::Node& node, const cloth::Box& box, const When& first) {
-  node.box = {std::min(node.box.x0, box.x0), std::min(node.box.y0, box.y0), std::max(node.box.x1, box.x1), std::max(node.box.y1, box.y1)};
-  node.first = std::min(node.first, first);
+/// Twice the middle, so that it is whole.
+cloth::Hole middle(const cloth::Box& box) { return {box.x0 + box.x1, box.y0 + box.y1}; }
+
+Near::Node node_of(const Standing& s) {
+  const cloth::Box& b = s.box;
+  return {b, b.x0 + b.y0, b.x1 + b.y1, b.x0 - b.y1, b.x1 - b.y0, s.since};
 }
 
-std::vector<Near::Node> lowest_level(const std::vector<Candidate>& candidates) {
-  std::vector<Near::Node> level;
-  level.reserve(candidates.size() / Near::fan + 1);
-  for (std::size_t i = 0; i < candidates.size(); ++i) {
-    const cloth::Hole h = candidates[i].hole;
-    if (i % Near::fan == 0) level.push_back({{h.x, h.y, h.x, h.y}, candidates[i].since});
-    join(level.back(), {h.x, h.y, h.x, h.y}, candidates[i].since);
-  }
-  return level;
+void join(Near::Node& node, const Near::Node& other) {
+  cloth::Box& box = node.box;
+  box = {std::min(box.x0, other.box.x0), std::min(box.y0, other.box.y0), std::max(box.x1, other.box.x1), std::max(box.y1, other.box.y1)};
+  node.sum0 = std::min(node.sum0, other.sum0);
+  node.sum1 = std::max(node.sum1, other.sum1);
+  node.difference0 = std::min(node.difference0, other.difference0);
+  node.difference1 = std::max(node.difference1, other.difference1);
+  node.first = std::min(node.first, other.first);
 }
 
-std::vector<Near::Node> level_over(const std::vector<Near::Node>& below) {
+/// Joins every `fan` of what `node` makes of the items.
+template <class Item, class Make>
+std::vector<Near::Node> level_over(const std::vector<Item>& items, Make node) {
   std::vector<Near::Node> level;
-  level.reserve(below.size() / Near::fan + 1);
-  for (std::size_t i = 0; i < below.size(); ++i) {
-    if (i % Near::fan == 0) level.push_back(below[i]);
-    join(level.back(), below[i].box, below[i].first);
+  level.reserve(items.size() / Near::fan + 1);
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    if (i % Near::fan == 0)
+      level.push_back(node(items[i]));
+    else
+      join(level.back(), node(items[i]));
   }
   return level;
 }
 
 }  // namespace
 
-bool Near::before(const Candidate& a, const Candidate& b) {
-  if (a.hole != b.hole) return z_before(a.hole, b.hole);
-  return std::tie(a.feature, a.spot.stitch, a.spot.end) < std::tie(b.feature, b.spot.stitch, b.spot.end);
+int Near::Node::threads_to(cloth::Hole hole) const {
+  const int sum = hole.x + hole.y, difference = hole.x - hole.y;
+  return std::max({0, sum0 - sum, sum - sum1, difference0 - difference, difference - difference1});
 }
 
-Near::Near(std::vector<Candidate> sorted) : sorted_(std::move(sorted)) {
-  levels_.push_back(lowest_level(sorted_));
-  while (levels_.back().size() > 1) levels_.push_back(level_over(levels_.back()));
+bool Near::before(const Standing& a, const Standing& b) {
+  const cloth::Hole m = middle(a.box), n = middle(b.box);
+  return m == n ? a.feature < b.feature : z_before(m, n);
 }
 
-std::vector<const Candidate*> Near::at(cloth::Hole hole) const {
-  std::vector<const Candidate*> found;
-  const auto z_less = [](const Candidate& c, cloth::Hole h) { return z_before(c.hole, h); };
-  for (auto c = std::lower_bound(sorted_.begin(), sorted_.end(), hole, z_less); c != sorted_.end() && c->hole == hole; ++c)
-    found.push_back(&*c);
-  return found;
+Near::Near(std::vector<Standing> sorted) : sorted_(std::move(sorted)) {
+  levels_.push_back(level_over(sorted_, node_of));
+  while (levels_.back().size() > 1) levels_.push_back(level_over(levels_.back(), [](const Node& node) { return node; }));
+}
+
+void Near::collect(cloth::Hole hole, std::vector<int>& features) const { collect(hole, levels_.size() - 1, 0, features); }
+
+void Near::collect(cloth::Hole hole, std::size_t level, std::size_t index, std::vector<int>& features) const {
+  if (!levels_[level][index].box.holds(hole)) return;
+  const std::size_t below = level == 0 ? sorted_.size() : levels_[level - 1].size();
+  for (std::size_t i = index * fan; i < std::min(below, (index + 1) * fan); ++i) {
+    if (level > 0)
+      collect(hole, level - 1, i, features);
+    else if (sorted_[i].box.holds(hole))
+      features.push_back(sorted_[i].feature);
+  }
 }
 
 }  // namespace guide

@@ -1,5 +1,6 @@
-// Landmark holes by place and time: boxes within boxes, each with the time of its first landmark, over the holes in an order that keeps
-// neighbours together (Z-order). Which of them is best is asked in search.h.
+// Features by place and time: boxes within boxes, each with the time of its first feature, over the features in an order that keeps
+// neighbours together (Z-order of their middles). A box is cut off at its corners where nothing lies in them, for a count goes along rows
+// and columns and a slanted flight of blocks is as far away all along. Which of them is best is asked in search.h.
 #pragma once
 
 #include <vector>
@@ -8,37 +9,40 @@
 
 namespace guide {
 
-/// One hole of one feature, and since when it stands.
-struct Candidate {
-  cloth::Hole hole;
+struct Standing {
+  cloth::Box box;
   int feature = 0;  ///< as numbered by Landmarks
-  Spot spot;
-  bool plain = false;  ///< does not stand out: neither a block's corner nor a row's corner or end
   When since;
 };
 
 class Near {
  public:
-  using Item = Candidate;
-  /// Z-order of the holes, then feature, stitch, end.
-  static bool before(const Candidate& a, const Candidate& b);
-  explicit Near(std::vector<Candidate> sorted);
-  std::vector<Candidate> take() { return std::move(sorted_); }
+  using Item = Standing;
+  /// Z-order, then feature.
+  static bool before(const Standing& a, const Standing& b);
+  explicit Near(std::vector<Standing> sorted);
+  std::vector<Standing> take() { return std::move(sorted_); }
   std::size_t size() const { return sorted_.size(); }
 
   struct Node {
     cloth::Box box;
+    int sum0 = 0, sum1 = 0;                ///< least and greatest x + y of its holes
+    int difference0 = 0, difference1 = 0;  ///< of x - y
     When first;
+    /// The fewest threads, across and down together, from the hole to any of its holes.
+    int threads_to(cloth::Hole hole) const;
   };
   static constexpr int fan = 8;
-  /// Node k of level l > 0 holds nodes fan*k.. of level l-1; of level 0 the candidates fan*k... The last level has one node.
+  /// Node k of level l > 0 holds nodes fan*k.. of level l-1; of level 0 the features fan*k... The last level has one node.
   const std::vector<std::vector<Node>>& levels() const { return levels_; }
-  const std::vector<Candidate>& candidates() const { return sorted_; }
-  /// Candidates of exactly this hole, in order.
-  std::vector<const Candidate*> at(cloth::Hole hole) const;
+  const std::vector<Standing>& standing() const { return sorted_; }
+  /// Adds the features in whose box the hole lies.
+  void collect(cloth::Hole hole, std::vector<int>& features) const;
 
  private:
-  std::vector<Candidate> sorted_;
+  void collect(cloth::Hole hole, std::size_t level, std::size_t index, std::vector<int>& features) const;
+
+  std::vector<Standing> sorted_;
   std::vector<std::vector<Node>> levels_;
 };
 

@@ -1,11 +1,13 @@
 #include "guide/query.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace guide {
 namespace {
 
 constexpr int cloth_middle_id = -1, cloth_edges_id = -2;
+constexpr int counted_off = 20;  // stitches of a bundle; nobody looks for one further in, unless the teacher names it
 
 /// Going on along the landmark's own stitch is the easiest to see.
 First first_leg(const Spot& spot) { return spot.upright ? First::down : First::across; }
@@ -20,14 +22,39 @@ Landmark of_cloth(LandmarkKind kind, cloth::Hole hole) {
 }  // namespace
 
 Query::Query(const Known& known, cloth::Hole hole, When now)
-    : known_(known), hole_(hole), now_(now), moment_{now, {}}, search_(known.near, known.costs, hole, now, [this](const Candidate& c) {
-        return price(c);
-      }) {}
+    : known_(known),
+      hole_(hole),
+      now_(now),
+      moment_{now, {}},
+      search_(
+          known.near, known.costs, hole, now, [this](int feature) { return offer(feature); },
+          [this](const Candidate& c) { return price(c); }) {}
 
-const std::optional<Which>& Query::name(int feature) const {
-  auto found = names_.find(feature);
-  if (found == names_.end()) found = names_.emplace(feature, known_.landmarks.name(feature, moment_)).first;
+const Query::Told& Query::told(int feature) {
+  const auto [found, first] = told_.try_emplace(feature);
+  if (first) {
+    found->second.which = known_.landmarks.name(feature, moment_);
+    if (found->second.which) found->second.holes = known_.landmarks.holes(feature);
+  }
   return found->second;
+}
+
+/// To follow the name, and to count off a stitch that does not stand out.
+Care Query::beyond_legs(const Candidate& candidate, const Which& which) const {
+  const Care of_spot = candidate.plain ? known_.costs.plain() + known_.costs.counted(candidate.spot.stitch + 1) : 0;
+  return Landmarks::care_of_name(known_.costs, which) + of_spot;
+}
+
+std::vector<Priced> Query::offer(int feature) {
+  const Told& about = told(feature);
+  std::vector<Priced> offered;
+  if (!about.wanted) return offered;
+  for (const Candidate& c : about.holes) {
+    if (c.plain && c.spot.stitch >= counted_off && c.spot.stitch < c.spot.of - 1) continue;
+    const Care least = known_.costs.least(std::abs(c.hole.x - hole_.x), std::abs(c.hole.y - hole_.y));
+    offered.push_back({&c, least + beyond_legs(c, *about.which)});
+  }
+  return offered;
 }
 
 Counted Query::legs(const Candidate& candidate) const {
@@ -35,9 +62,9 @@ Counted Query::legs(const Candidate& candidate) const {
 }
 
 std::optional<Care> Query::price(const Candidate& candidate) const {
-  const auto& which = name(candidate.feature);
-  if (!which) return std::nullopt;
-  return legs(candidate).care + care_of_spot(known_.costs, candidate) + Landmarks::care_of_name(known_.costs, *which);
+  const Told& about = told_.at(candidate.feature);
+  if (!about.wanted) return std::nullopt;
+  return legs(candidate).care + beyond_legs(candidate, *about.which);
 }
 
 std::optional<Priced> Query::next(Care enough) {
@@ -55,15 +82,16 @@ std::optional<Priced> Query::next(Care enough) {
 void Query::go_on_with_outermost() {
   searching_ = false;
   rest_ = search_.rest();
-  outermost_ = known_.landmarks.outermost(known_.costs, hole_, moment_);
-  for (const Candidate& candidate : outermost_)
-    if (const auto care = price(candidate)) rest_.push_back({&candidate, *care});
+  for (const int feature : known_.landmarks.outermost(known_.costs, hole_, moment_))
+    for (const Candidate& candidate : told(feature).holes)
+      if (const auto care = candidate.plain ? std::nullopt : price(candidate)) rest_.push_back({&candidate, *care});
   std::sort(rest_.begin(), rest_.end(), [](const Priced& a, const Priced& b) { return cheaper(b, a); });
 }
 
 Choice Query::stitched(const Priced& priced) const {
   const Candidate& candidate = *priced.candidate;
-  Count count{known_.landmarks.landmark(candidate, *name(candidate.feature), now_), legs(candidate).legs, Costs::seconds(priced.care)};
+  const Which& which = *told_.at(candidate.feature).which;
+  Count count{known_.landmarks.landmark(candidate, which, now_), legs(candidate).legs, Costs::seconds(priced.care)};
   return {candidate.feature, priced.care, std::move(count)};
 }
 
@@ -80,15 +108,16 @@ Choice Query::edges() const {
       cloth_edges_id, measuring, {of_cloth(LandmarkKind::cloth_edges, known_.corner), std::move(counted.legs), Costs::seconds(measuring)}};
 }
 
-std::optional<Choice> Query::at(cloth::Hole landmark) const {
+std::optional<Choice> Query::at(cloth::Hole landmark) {
+  std::vector<int> features;
+  for (const Near& layer : known_.near) layer.collect(landmark, features);
   std::optional<Priced> best;
-  for (const Near& layer : known_.near) {
-    for (const Candidate* candidate : layer.at(landmark)) {
-      if (!(candidate->since < now_)) continue;
-      const auto care = price(*candidate);
-      if (care && (!best || cheaper({candidate, *care}, *best))) best = Priced{candidate, *care};
+  for (const int feature : features)
+    for (const Candidate& candidate : told(feature).holes) {
+      if (candidate.hole != landmark) continue;
+      const Priced priced{&candidate, *price(candidate)};
+      if (!best || cheaper(priced, *best)) best = priced;
     }
-  }
   if (best) return stitched(*best);
   if (landmark == known_.middle) return middle();
   if (landmark == known_.corner) return edges();

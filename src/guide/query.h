@@ -26,31 +26,38 @@ class Query {
   /// The next cheapest stitched landmark hole below `enough`.
   std::optional<Priced> next(Care enough);
   /// Its other holes are not asked for any more.
-  void pass_over(int feature) { names_[feature] = std::nullopt; }
+  void pass_over(int feature) { told_[feature].wanted = false; }
   Choice stitched(const Priced& priced) const;
   Choice middle() const;
   /// Measured in from the upper left corner of the cloth.
   Choice edges() const;
   /// Whatever stands on exactly that hole, the cheapest of it.
-  std::optional<Choice> at(cloth::Hole landmark) const;
+  std::optional<Choice> at(cloth::Hole landmark);
 
   static constexpr Care any = std::int64_t{1} << 60;
   static constexpr Care measuring = 8'000'000;  ///< with a ruler from two edges: slower and less exact than a short count
 
  private:
+  /// What is worked out about a feature, once a question.
+  struct Told {
+    std::optional<Which> which;
+    std::vector<Candidate> holes;
+    bool wanted = true;
+  };
+  const Told& told(int feature);
+  Care beyond_legs(const Candidate& candidate, const Which& which) const;
+  std::vector<Priced> offer(int feature);
   std::optional<Care> price(const Candidate& candidate) const;
-  const std::optional<Which>& name(int feature) const;
   Counted legs(const Candidate& candidate) const;
   void go_on_with_outermost();
 
   const Known& known_;
   cloth::Hole hole_;
   When now_;
-  mutable Landmarks::Moment moment_;
-  mutable std::unordered_map<int, std::optional<Which>> names_;  // each is worked out once a question
+  Landmarks::Moment moment_;
+  std::unordered_map<int, Told> told_;
   Search search_;
   bool searching_ = true;
-  std::vector<Candidate> outermost_;
   std::vector<Priced> rest_;  ///< cheapest last
 };
 

@@ -22,7 +22,7 @@ std::int64_t offset(const cloth::Stitch& s, cloth::Hole way, bool upright) {
   return upright ? turn : -turn;
 }
 
-std::vector<SpotAt> bundle_spots(const std::vector<cloth::Stitch>& stitches) {
+std::vector<Candidate> bundle_spots(const std::vector<cloth::Stitch>& stitches, int number) {
   const cloth::Hole d = stitches[0].b - stitches[0].a;
   const bool upright = std::abs(d.y) >= std::abs(d.x);
   const cloth::Hole way = way_of(stitches[0], upright);
@@ -34,21 +34,22 @@ std::vector<SpotAt> bundle_spots(const std::vector<cloth::Stitch>& stitches) {
   }
   std::sort(lines.begin(), lines.end());
   if (std::adjacent_find(lines.begin(), lines.end(), [](auto& a, auto& b) { return a.first == b.first; }) != lines.end()) return {};
-  std::vector<SpotAt> spots;
+  std::vector<Candidate> spots;
   const int of = static_cast<int>(lines.size());
   for (int i = 0; i < of; ++i) {
     const cloth::Stitch& s = lines[i].second;
-    spots.push_back({s.a, {i, of, upright, upright ? Side::top : Side::left}, s});
-    spots.push_back({s.b, {i, of, upright, upright ? Side::bottom : Side::right}, s});
+    const bool plain = i > 0 && i < of - 1;
+    spots.push_back({s.a, number, {i, of, upright, upright ? Side::top : Side::left}, s, plain});
+    spots.push_back({s.b, number, {i, of, upright, upright ? Side::bottom : Side::right}, s, plain});
   }
   return spots;
 }
 
 }  // namespace
 
-std::vector<SpotAt> spots_of(const stitch::Feature& feature) {
-  if (feature.shape != stitch::Shape::bundle) return {{feature.hole, {}, {}}};
-  return feature.stitches.empty() ? std::vector<SpotAt>{} : bundle_spots(feature.stitches);
+std::vector<Candidate> spots_of(const stitch::Feature& feature, int number) {
+  if (feature.shape != stitch::Shape::bundle) return {{feature.hole, number, {}, {}, false}};
+  return feature.stitches.empty() ? std::vector<Candidate>{} : bundle_spots(feature.stitches, number);
 }
 
 cloth::Box box_of(const stitch::Feature& feature) {

@@ -7,17 +7,18 @@
 
 namespace guide {
 
-struct SpotAt {
+/// One hole of one feature.
+struct Candidate {
   cloth::Hole hole;
+  int feature = 0;  ///< as numbered by Landmarks
   Spot spot;
-  cloth::Stitch stitch;  ///< a bundle's
+  cloth::Stitch stitch;  ///< of a bundle
+  bool plain = false;    ///< does not stand out: neither a block's corner nor a row's corner or end
 };
 
 /// A bundle's stitch ends, stitch by stitch from the left or the top; a corner's or end's hole. Of a bundle whose stitches are not parallel
-/// or lie on one line: nothing, for they cannot be counted off.
-std::vector<SpotAt> spots_of(const stitch::Feature& feature);
-/// An end of the first or last stitch of its bundle; a corner's or end's hole always.
-inline bool at_corner(const Spot& spot) { return spot.stitch == 0 || spot.stitch == spot.of - 1; }
+/// or lie on one line: nothing, for they cannot be counted off. Plain are all but the ends of the first and last stitch.
+std::vector<Candidate> spots_of(const stitch::Feature& feature, int number);
 /// Holds the feature's holes.
 cloth::Box box_of(const stitch::Feature& feature);
 

@@ -188,3 +188,17 @@ TEST_CASE("the part is named where another has the like") {
   CHECK(landmark_at(cloth, {0, 0}, {3, 0, 0}).name_part);
   CHECK(landmark_at(cloth, {50, 0}, {3, 0, 0}).name_part);
 }
+
+TEST_CASE("a row is named with its part where any other part has rows, begun or not") {
+  Chance chance(5);
+  Cloth cloth;
+  const int inner = cloth.part(work_of(rows_of_corners(chance), true));
+  cloth.work(inner, 1, 0);
+  const cloth::Hole hole = cloth.course.parts[inner].work.features[0].hole;
+  CHECK(landmark_at(cloth, hole, {2, 0, 0}).name_row);
+  CHECK_FALSE(landmark_at(cloth, hole, {2, 0, 0}).name_part);
+  auto outer = rows_of_corners(chance);
+  move(outer, {0, 300});
+  cloth.part(work_of(outer, true));
+  CHECK(landmark_at(cloth, hole, {2, 0, 0}).name_part);
+}
