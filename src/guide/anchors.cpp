@@ -1,5 +1,5 @@
-// Where the tails of each thread go. A start is held by what is worked before it; where nothing is, its tail waits and is woven in under the
-// thread's own first stitches. A finish is held by the stitches just worked.
+// Where the tails of each thread go. Both are held by the stitches just worked, back along the trail, and by what lies near where those do
+// not do. Where nothing is stitched yet, the tail of a start waits and is woven in under the thread's own first stitches.
 #include "guide/anchors_tail.h"
 
 namespace guide {
@@ -26,8 +26,7 @@ class Anchors {
  private:
   Anchor start(int trail, int first, int last) const {
     const trail::Trail& work = trails_[trail].trail;
-    Tail tail(holds_, work.stitches[first].up, reach_, length_);
-    tail.grow(moment(trails_, trail, first));
+    Tail tail = held_by_work(trail, first, work.stitches[first].up);
     const bool later = tail.empty();
     if (later) tail.walk(work, first, last, [](int) { return true; });
     return {first, true, later, tail.take()};
@@ -35,12 +34,18 @@ class Anchors {
 
   Anchor finish(int trail, int last) const {
     const trail::Trail& work = trails_[trail].trail;
-    Tail tail(holds_, work.stitches[last].down, reach_, length_);
-    const Moment now = moment(trails_, trail, last);
-    if (last > 0) tail.walk(work, last - 1, 0, [&](int k) { return before(moment(trails_, trail, k), now); });
-    tail.grow(now);
+    Tail tail = held_by_work(trail, last, work.stitches[last].down);
     if (tail.empty()) tail.walk(work, last, last, [](int) { return true; });
     return {last, false, false, tail.take()};
+  }
+
+  /// By what is worked before this stitch.
+  Tail held_by_work(int trail, int stitch, cloth::Hole hole) const {
+    Tail tail(holds_, hole, reach_, length_);
+    const Moment now = moment(trails_, trail, stitch);
+    if (stitch > 0) tail.walk(trails_[trail].trail, stitch - 1, 0, [&](int k) { return before(moment(trails_, trail, k), now); });
+    tail.grow(now);
+    return tail;
   }
 
   const std::vector<PlacedTrail>& trails_;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <numeric>
 #include <tuple>
 
 namespace guide {
@@ -26,19 +27,35 @@ bool before(const Moment& a, const Moment& b) {
 
 cloth::Hole Holds::tile(cloth::Hole hole) { return {floor_div(hole.x, tile_side), floor_div(hole.y, tile_side)}; }
 
+int Holds::tile_number(cloth::Hole hole) { return tiles_.try_emplace(tile(hole), static_cast<int>(tiles_.size())).first->second; }
+
+void Holds::read(const std::vector<PlacedTrail>& trails) {
+  std::size_t stitches = 0;
+  for (const PlacedTrail& placed : trails) stitches += placed.trail.stitches.size();
+  held_.reserve(stitches);
+  for (std::size_t t = 0; t < trails.size(); ++t)
+    for (std::size_t k = 0; k < trails[t].trail.stitches.size(); ++k) {
+      const trail::Worked& w = trails[t].trail.stitches[k];
+      held_.push_back({cloth::Stitch{w.up, w.down}.normal(), moment(trails, static_cast<int>(t), static_cast<int>(k))});
+    }
+}
+
+/// Counts the ends in each tile, then puts each where its tile's ends go.
 Holds::Holds(const std::vector<PlacedTrail>& trails) {
-  for (std::size_t t = 0; t < trails.size(); ++t) {
-    const auto& stitches = trails[t].trail.stitches;
-    for (std::size_t k = 0; k < stitches.size(); ++k)
-      held_.push_back({cloth::Stitch{stitches[k].up, stitches[k].down}.normal(), moment(trails, static_cast<int>(t), static_cast<int>(k))});
+  read(trails);
+  std::vector<int> tile_of;
+  tile_of.reserve(2 * held_.size());
+  for (const Held& held : held_)
+    for (const cloth::Hole hole : {held.stitch.a, held.stitch.b}) tile_of.push_back(tile_number(hole));
+  begins_.assign(tiles_.size() + 1, 0);
+  for (const int tile : tile_of) ++begins_[tile + 1];
+  std::partial_sum(begins_.begin(), begins_.end(), begins_.begin());
+  std::vector<int> next = begins_;
+  ends_.resize(tile_of.size());
+  for (std::size_t i = 0; i < tile_of.size(); ++i) {
+    const cloth::Stitch& stitch = held_[i / 2].stitch;
+    ends_[next[tile_of[i]]++] = {i % 2 == 0 ? stitch.a : stitch.b, static_cast<int>(i / 2)};
   }
-  std::sort(held_.begin(), held_.end(), [](const Held& a, const Held& b) { return std::tie(a.stitch, a.worked) < std::tie(b.stitch, b.worked); });
-  held_.erase(std::unique(held_.begin(), held_.end(), [](const Held& a, const Held& b) { return a.stitch == b.stitch; }), held_.end());
-  for (std::size_t i = 0; i < held_.size(); ++i)
-    for (const cloth::Hole hole : {held_[i].stitch.a, held_[i].stitch.b}) ends_.push_back({tile(hole), hole, static_cast<int>(i)});
-  std::sort(ends_.begin(), ends_.end(), [](const End& a, const End& b) { return std::tie(a.tile, a.hole, a.number) < std::tie(b.tile, b.hole, b.number); });
-  for (std::size_t i = 0; i < ends_.size(); ++i)
-    tiles_.try_emplace(ends_[i].tile, static_cast<int>(i), 0).first->second.second = static_cast<int>(i) + 1;
 }
 
 }  // namespace guide

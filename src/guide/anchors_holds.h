@@ -1,8 +1,7 @@
-// What can hold a tail: every stitch once, by the holes at its ends, with when it is first worked.
+// What can hold a tail: every stitch of every trail, by the holes at its ends, with when it is worked.
 #pragma once
 
 #include <unordered_map>
-#include <utility>
 #include <vector>
 
 #include "guide/guide.h"
@@ -25,8 +24,7 @@ class Holds {
     cloth::Stitch stitch;  ///< normal
     Moment worked;
   };
-  const Held& held(int number) const { return held_[number]; }
-  /// Calls with the number of each stitch that has an end within so many threads of the hole; one with both ends there twice.
+  /// Calls with each stitch that has an end within so many threads of the hole; with one that has both ends there, twice.
   template <class Visit>
   void near(cloth::Hole hole, int threads, Visit visit) const {
     const cloth::Hole low = tile(hole - cloth::Hole{threads, threads}), high = tile(hole + cloth::Hole{threads, threads});
@@ -34,21 +32,24 @@ class Holds {
       for (int x = low.x; x <= high.x; ++x) {
         const auto found = tiles_.find({x, y});
         if (found == tiles_.end()) continue;
-        for (int i = found->second.first; i < found->second.second; ++i)
-          if (cloth::squared(ends_[i].hole, hole) <= std::int64_t{threads} * threads) visit(ends_[i].number);
+        for (int i = begins_[found->second]; i < begins_[found->second + 1]; ++i)
+          if (cloth::squared(ends_[i].hole, hole) <= std::int64_t{threads} * threads) visit(held_[ends_[i].number]);
       }
   }
 
  private:
   struct End {
-    cloth::Hole tile, hole;
-    int number = 0;
+    cloth::Hole hole;
+    int number = 0;  ///< of the stitch in `held_`
   };
   static cloth::Hole tile(cloth::Hole hole);
+  void read(const std::vector<PlacedTrail>& trails);
+  int tile_number(cloth::Hole hole);
 
-  std::vector<Held> held_;
-  std::vector<End> ends_;                                   ///< by tile
-  std::unordered_map<cloth::Hole, std::pair<int, int>> tiles_;  ///< to the ends in it, the last not included
+  std::vector<Held> held_;                      ///< by trail, in needle order
+  std::unordered_map<cloth::Hole, int> tiles_;  ///< numbered as they are met
+  std::vector<End> ends_;                       ///< tile by tile
+  std::vector<int> begins_;                     ///< of each tile in `ends_`, and the number of ends
 };
 
 }  // namespace guide

@@ -18,37 +18,44 @@ std::pair<std::int64_t, std::int64_t> distances(const cloth::Stitch& s, cloth::H
   return std::minmax({cloth::squared(s.a, hole), cloth::squared(s.b, hole)});
 }
 
-/// Which of two stitches a tail goes on to: the nearer to the one before, then to the hole, then the one worked later.
+/// Which of two stitches a tail goes on to: one that leads away from the hole, then the nearer to the one before, then to the hole, then
+/// the one worked later.
 struct Rank {
+  bool back;
   std::int64_t apart;
   std::pair<std::int64_t, std::int64_t> distances;
   Moment worked;
   cloth::Stitch stitch;
   bool operator<(const Rank& other) const {
-    return std::tie(apart, distances, other.worked, stitch) < std::tie(other.apart, other.distances, worked, other.stitch);
+    return std::tie(back, apart, distances, other.worked, stitch) <
+           std::tie(other.back, other.apart, other.distances, worked, other.stitch);
   }
 };
 
 /// The best of what it is shown.
 class Best {
  public:
-  void offer(int number, Rank rank) {
-    if (number_ >= 0 && !(rank < rank_)) return;
-    number_ = number;
+  void offer(const Holds::Held& held, Rank rank) {
+    if (held_ && !(rank < rank_)) return;
+    held_ = &held;
     rank_ = rank;
   }
-  int number() const { return number_; }
+  const Holds::Held* held() const { return held_; }
 
  private:
-  int number_ = -1;
+  const Holds::Held* held_ = nullptr;
   Rank rank_{};
 };
 
 }  // namespace
 
+Tail::Tail(const Holds& holds, cloth::Hole hole, double reach, double length)
+    : holds_(holds), hole_(hole), reach_(reach), wanted_(std::max(length, 1.0)) {}  // one stitch at the least
+
 void Tail::add(const cloth::Stitch& stitch) {
   if (!taken_.insert(stitch).second) return;
   under_.push_back(stitch);
+  open_.push_back(stitch);
   held_ += cloth::distance(stitch.a, stitch.b);
 }
 
@@ -56,41 +63,43 @@ void Tail::walk(const trail::Trail& trail, int from, int to, const std::function
   const int by = from <= to ? 1 : -1;
   for (int k = from; k != to + by && !enough() && allowed(k); k += by) {
     const cloth::Stitch stitch = cloth::Stitch{trail.stitches[k].up, trail.stitches[k].down}.normal();
-    const bool beside = under_.empty() ? static_cast<double>(distances(stitch, hole_).first) <= reach_ * reach_
-                                       : apart(stitch, under_.back()) <= gap * gap;
+    const bool beside =
+        under_.empty() ? static_cast<double>(distances(stitch, hole_).first) <= reach_ * reach_ : apart(stitch, under_.back()) <= gap * gap;
     if (!beside) return;
     add(stitch);
   }
 }
 
-int Tail::nearest_to_hole(const Moment& now) const {
+const Holds::Held* Tail::nearest_to_hole(const Moment& now) const {
   Best best;
-  holds_.near(hole_, static_cast<int>(reach_), [&](int number) {
-    const Holds::Held& held = holds_.held(number);
-    if (before(held.worked, now)) best.offer(number, {0, distances(held.stitch, hole_), held.worked, held.stitch});
+  holds_.near(hole_, static_cast<int>(reach_), [&](const Holds::Held& held) {
+    if (before(held.worked, now)) best.offer(held, {false, 0, distances(held.stitch, hole_), held.worked, held.stitch});
   });
-  return best.number();
+  return best.held();
 }
 
-int Tail::next(const Moment& now) const {
-  const cloth::Stitch last = under_.back();
+const Holds::Held* Tail::beside(const cloth::Stitch& stitch, const Moment& now) const {
+  const auto stitch_from_hole = distances(stitch, hole_);
   const double far = std::max(reach_, wanted_);
   Best best;
-  for (const cloth::Hole end : {last.a, last.b})
-    holds_.near(end, gap, [&](int number) {
-      const Holds::Held& held = holds_.held(number);
+  for (const cloth::Hole end : {stitch.a, stitch.b})
+    holds_.near(end, gap, [&](const Holds::Held& held) {
       const auto from_hole = distances(held.stitch, hole_);
       if (!before(held.worked, now) || taken_.contains(held.stitch) || static_cast<double>(from_hole.first) > far * far) return;
-      best.offer(number, {apart(held.stitch, last), from_hole, held.worked, held.stitch});
+      best.offer(held, {from_hole.first <= stitch_from_hole.first, apart(held.stitch, stitch), from_hole, held.worked, held.stitch});
     });
-  return best.number();
+  return best.held();
+}
+
+const Holds::Held* Tail::next(const Moment& now) {
+  for (; !open_.empty(); open_.pop_back())
+    if (const Holds::Held* held = beside(open_.back(), now)) return held;
+  return nullptr;
 }
 
 void Tail::grow(const Moment& now) {
-  for (int number = empty() ? nearest_to_hole(now) : next(now); number >= 0; number = next(now)) {
-    add(holds_.held(number).stitch);
-    if (enough()) return;
-  }
+  if (enough()) return;
+  for (const Holds::Held* held = empty() ? nearest_to_hole(now) : next(now); held && !enough(); held = next(now)) add(held->stitch);
 }
 
 std::vector<cloth::Stitch> Tail::take() {

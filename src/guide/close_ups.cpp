@@ -38,9 +38,9 @@ std::vector<CloseUp> close_ups(const course::Course& course, const std::vector<P
   std::vector<CloseUp> close_ups = Sheet(course, trails, lesson).take();
   const Seen seen(course, trails);
   Kinds kinds;
-  std::vector<int> first;  // earlier close-up of each kind
-  for (std::size_t i = 0; i < earlier.size(); ++i)
-    if (kinds.of(seen.of(earlier[i])) == static_cast<int>(first.size())) first.push_back(static_cast<int>(i));
+  std::vector<int> first;                           // earlier close-up of each kind
+  for (std::size_t i = 0; i < earlier.size(); ++i)  // one that is like another need not be looked at again
+    if (earlier[i].like < 0 && kinds.of(seen.of(earlier[i])) == static_cast<int>(first.size())) first.push_back(static_cast<int>(i));
   for (std::size_t i = 0; i < close_ups.size(); ++i) {
     close_ups[i].letter = letter(static_cast<int>(i));
     if (const int kind = kinds.find(seen.of(close_ups[i])); kind >= 0) close_ups[i].like = first[kind];

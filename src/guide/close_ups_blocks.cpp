@@ -1,5 +1,5 @@
-// Bends and steps of blocks. A flight's way is read off the middles of its blocks, not off leg numbers: in a ring the block that both begins and
-// ends it belongs to one flight by number, but it is a bend like others.
+// Bends and steps of blocks. A flight's way is read off the middles of its blocks, not off leg numbers: in a ring the block that both
+// begins and ends it belongs to one flight by number, but it is a bend like others.
 #include "guide/close_ups_blocks.h"
 
 #include <algorithm>
@@ -41,24 +41,25 @@ std::vector<Corner> bends(const Needle& needle, const Span& within) {
   const std::vector<Span> all = blocks(needle, within);
   std::vector<Corner> corners;
   for (std::size_t i = 1; i + 1 < all.size(); ++i)
-    if (way(needle, all[i - 1], all[i]) != way(needle, all[i], all[i + 1]))
-      corners.push_back(corner_of(all[i - 1], all[i], all[i + 1]));
+    if (way(needle, all[i - 1], all[i]) != way(needle, all[i], all[i + 1])) corners.push_back(corner_of(all[i - 1], all[i], all[i + 1]));
   return corners;
 }
 
 std::vector<Corner> steps(const Needle& needle, const Span& within) {
   const std::vector<Span> all = blocks(needle, within);
   std::vector<Corner> corners;
-  for (std::size_t i = 1; i < all.size(); ++i)
-    corners.push_back(corner_of(all[i - 1], {all[i - 1].last, all[i].first}, all[i]));
+  for (std::size_t i = 1; i < all.size(); ++i) corners.push_back(corner_of(all[i - 1], {all[i - 1].last, all[i].first}, all[i]));
   return corners;
 }
 
 cloth::Hole block_corner_hole(const Needle& needle, const Corner& corner) {
-  const trail::Worked &before = needle.at(corner.turn - 1), &after = needle.at(corner.turn);
-  for (const cloth::Hole hole : {after.up, after.down})
-    if (hole == before.up || hole == before.down) return hole;
-  return after.up;
+  const auto near = [&](const Span& block) { return common(block, {corner.turn - whole, corner.turn + whole - 1}); };
+  const Span after = near(needle.block(corner.turn)), here = near(needle.block(corner.turn - 1));
+  for (int k = after.first; k <= after.last; ++k)
+    for (int i = here.last; i >= here.first; --i)
+      for (const cloth::Hole hole : {needle.at(k).up, needle.at(k).down})
+        if (hole == needle.at(i).up || hole == needle.at(i).down) return hole;
+  return needle.at(corner.turn).up;
 }
 
 Span first_blocks(const Needle& needle, const Span& section) {

@@ -1,5 +1,5 @@
-// The places of a trail at which its rhythm changes: corners of rows worked turn about, and of blocks the bends and the steps from one to the
-// next. What of a trail's neighbourhood is compared, and shown, is said here alone.
+// The places of a trail at which its rhythm changes: corners of rows worked turn about, and of blocks the bends and the steps from one to
+// the next. What of a trail's neighbourhood is compared, and shown, is said here alone.
 #pragma once
 
 #include "guide/close_ups_needle.h"
@@ -7,13 +7,15 @@
 namespace guide {
 
 struct Corner {
-  int turn = 0;    ///< first stitch of the new leg; of blocks: first stitch of the block after
-  Span core;    ///< rows: stitches worked outside the rhythm, maybe none; blocks: the block at the bend, or the stitches on either side of the step
-  Span around;  ///< what is compared and shown
+  int turn = 0;  ///< first stitch of the new leg; of blocks: first stitch of the block after
+  Span core;     ///< rows: stitches worked outside the rhythm, maybe none; blocks: the block at the bend, or the stitches on either side of
+                 ///< the step
+  Span around;   ///< what is compared and shown
 };
 
-/// Corners whose turn lies within: the leg changes between two of its stitches. Rising by turn. `around` is up to four stitches of the rhythm on
-/// either side of what is worked at the corner, less where the leg is shorter; it may run over the end of a circle, never of a line.
+/// Corners whose turn lies within: the leg changes between two of its stitches. Rising by turn. `around` is up to four stitches of the
+/// rhythm on either side of what is worked at the corner, less where the leg is shorter; it may run over the end of a circle, never of a
+/// line.
 std::vector<Corner> row_corners(const Needle& needle, const Span& within);
 /// The corner that turns with this stitch.
 Corner row_corner(const Needle& needle, int turn);
@@ -23,7 +25,8 @@ std::vector<Corner> bends(const Needle& needle, const Span& within);
 /// Steps between neighbouring blocks worked within. `around`: two stitches on either side.
 std::vector<Corner> steps(const Needle& needle, const Span& within);
 
-/// The hole that names the place: rows: the corner hole of the first row; blocks: the hole both blocks share, else where the needle comes up.
+/// The hole that names the place: rows: the corner hole of the first row; blocks: the hole both blocks share, else where the needle comes
+/// up.
 cloth::Hole corner_hole(const Needle& needle, const Corner& corner);
 
 /// The first stitches of a section, for its start; not past a corner unless one comes at once.

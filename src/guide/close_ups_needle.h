@@ -1,5 +1,5 @@
-// A trail's stitches as the close-ups look at them: by number, a closed trail as a circle. Also stretches of stitches, ways and holes between
-// neighbours. Nothing here knows lessons.
+// A trail's stitches as the close-ups look at them: by number, a closed trail as a circle. Also stretches of stitches, ways and holes
+// between neighbours. Nothing here knows lessons.
 #pragma once
 
 #include "guide/guide.h"

@@ -1,16 +1,17 @@
 // Corners of two rows worked turn about. Away from corners the rows alternate, level and forwards: the rhythm. What is marked as over or
 // worked backwards is outside it.
+#include "guide/close_ups_rows.h"
+
 #include <algorithm>
 
 #include "guide/close_ups_corners.h"
-#include "guide/close_ups_rows.h"
 
 namespace guide {
 namespace {
 
-constexpr int beside = 4;       // stitches of the rhythm on either side of a corner: two of each row
-constexpr int at_start = 8;     // stitches numbered at a start
-constexpr int few = 4;          // fewer at a start do not show the rhythm
+constexpr int beside = 4;    // stitches of the rhythm on either side of a corner: two of each row
+constexpr int at_start = 8;  // stitches numbered at a start
+constexpr int few = 4;       // fewer at a start do not show the rhythm
 constexpr int at_end = 4;
 
 bool in_rhythm(const trail::Worked& w) { return !w.over && !w.backward; }
