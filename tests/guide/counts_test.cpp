@@ -6,7 +6,6 @@
 #include <set>
 
 #include "guide/care_by_hand.h"
-#include "guide/hidden.h"
 #include "guide/random_cloth.h"
 
 using namespace hand_made;
@@ -153,13 +152,6 @@ TEST_CASE("the count is the cheapest of all, its proof the cheapest from another
   CHECK(asked > 100);
 }
 
-TEST_CASE("up to four threads are seen at a glance, each further one is counted (Trick and Pylyshyn 1994, default weights)") {
-  const Cloth cloth = stitched_diamond(4);
-  const guide::OnCloth on_cloth = cloth.on_cloth();
-  CHECK(same(on_cloth.cost({16, -4}, {2, 0, 0}), 4 * 0.07));
-  CHECK(same(on_cloth.cost({16, -10}, {2, 0, 0}), 4 * 0.07 + 6 * 0.3));
-}
-
 TEST_CASE("ten threads straight up from the topmost block, and a proof from the next block") {
   const Cloth cloth = stitched_diamond(4);
   const auto found = cloth.on_cloth().find({16, -10}, {2, 0, 0});
@@ -193,40 +185,6 @@ TEST_CASE("a count goes round stitches rather than under them") {
   REQUIRE(found.count.legs.size() == 2);
   CHECK(is(found.count.legs[0], cloth::Way::E, 10));
   CHECK(is(found.count.legs[1], cloth::Way::N, 10));
-}
-
-TEST_CASE("threads between the stitches of a block are counted as hidden, those beside it are not") {
-  Cloth cloth;
-  cloth.work(cloth.part(work_of({block({0, 0}, Grain::upright, 0)}, false)), 1, 0);
-  const ByHand by_hand(cloth, {2, 0, 0});
-  CHECK(same(by_hand.of_legs({-2, 2}, {{cloth::Way::E, 8}}), 4 * 0.07 + 4 * 0.3 + 4 * 0.5));
-  CHECK(same(by_hand.of_legs({-2, 0}, {{cloth::Way::E, 8}}), 4 * 0.07 + 4 * 0.3));
-}
-
-TEST_CASE("threads under stitches that overlap are counted once, and only what is stitched by then hides them") {
-  fix_seed();
-  CHECK(rc::check([](unsigned seed) {
-    Chance chance(seed);
-    guide::Hidden hidden;
-    std::vector<std::pair<cloth::Stitch, When>> stitches;
-    for (int i = 0; i < 30; ++i) {
-      const cloth::Hole a{chance.below(60), 5 * chance.below(2)};
-      const cloth::Stitch stitch{a, a + cloth::Hole{chance.once_in(4) ? 40 : chance.below(9) - 4, 0}};
-      stitches.emplace_back(stitch, When{1 + chance.below(3), 0, 0});
-      hidden.gather(stitch, stitches.back().second);
-      if (chance.once_in(5)) hidden.settle();
-    }
-    hidden.settle();
-    const When now{1 + chance.below(4), 0, 0};
-    const int from = chance.below(110) - 5, to = chance.below(110) - 5;
-    int expected = 0;
-    for (int x = std::min(from, to); x < std::max(from, to); ++x)
-      expected += std::any_of(stitches.begin(), stitches.end(), [&](const auto& s) {
-        const auto [low, high] = std::minmax(s.first.a.x, s.first.b.x);
-        return s.first.a.y == 5 && low <= x && x < high && s.second < now;
-      });
-    RC_ASSERT(hidden.threads({from, 5}, {to, 5}, now) == expected);
-  }));
 }
 
 TEST_CASE("on bare cloth the first count starts where the teacher begins, the other is its proof") {
