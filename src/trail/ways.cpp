@@ -34,6 +34,14 @@ class Solver {
     return best;
   }
 
+  /// Of equals the one with the least thread on the back right before it: that is the same however the cloth is turned.
+  static Way soonest(const Costs& costs, const Costs& links, int ways) {
+    Way best = 0;
+    for (Way way = 1; way < ways; ++way)
+      if (costs[way] < costs[best] || (costs[way] == costs[best] && links[way].thread < links[best].thread)) best = way;
+    return best;
+  }
+
   /// By lane, cost of everything from the first unit on, for each of its ways.
   std::array<Costs, most_ways> gather() {
     std::array<Costs, most_ways> ahead = last_unit();
@@ -67,7 +75,7 @@ class Solver {
     for (std::size_t lane = 0; lane < lanes_; ++lane) {
       Costs costs;
       for (Way w = 0; w < ways; ++w) costs[w] = links[w] + ahead[lane][w];
-      const Way chosen = lowest(costs, ways);
+      const Way chosen = ways > 2 ? soonest(costs, links, ways) : lowest(costs, ways);
       here[lane][way] = own + costs[chosen];
       std::uint8_t& next = next_[place * lanes_ + lane];
       next = static_cast<std::uint8_t>(next | (chosen << (2 * way)));
