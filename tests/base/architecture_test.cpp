@@ -122,9 +122,9 @@ std::map<std::string, std::vector<std::string>> edges_of(const std::vector<Sourc
 
 std::vector<std::string> window_libraries(const Rows& rows, const std::string& program) {
   std::vector<std::string> found;
-  const std::regex window("imgui|glfw|opengl|x11|wayland|gtk|qt", std::regex::icase);
+  const house::Pattern window("imgui|IMGUI|[gG][lL][fF][wW]|GLFW|[oO]pen[gG][lL]|OPENGL|[xX]11|[wW]ayland|WAYLAND|[gG][tT][kK]|[qQ][tT]\\d");
   for (const std::string& library : house::libraries_of(rows, program))
-    if (std::regex_search(library, window)) found.push_back(library);
+    if (window.in(library)) found.push_back(library);
   return found;
 }
 

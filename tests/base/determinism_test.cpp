@@ -5,10 +5,12 @@
 
 #include <algorithm>
 #include <map>
-#include <regex>
 
+#include "base/pattern.h"
 #include "base/sources.h"
 
+using house::Match;
+using house::Pattern;
 using house::Source;
 
 namespace {
@@ -20,18 +22,18 @@ bool program(const Source& file) { return file.path.starts_with("src/cli/") || f
 /// What asks the surroundings, and what is asked. The fragments are looked for first, because they are found sooner.
 struct Call {
   std::vector<std::string_view> fragments;
-  std::regex pattern;
+  Pattern pattern;
   const char* asked;
 };
 
 const std::vector<Call>& ambient() {
   static const std::vector<Call> calls{
-      {{"clock", "time"}, std::regex("\\b(system_clock|high_resolution_clock|utc_clock)\\b|(^|[^\\w.>])(time|gettimeofday|clock_gettime|localtime(_r)?|gmtime(_r)?)\\s*\\("), "the clock"},
-      {{"random", "rand"}, std::regex("\\b(random_device|default_random_engine)\\b|(^|[^\\w.>])s?rand\\s*\\("), "chance"},
-      {{"locale", "imbue"}, std::regex("\\bsetlocale\\b|\\bstd::locale\\b|\\bimbue\\b"), "the locale"},
-      {{"env"}, std::regex("\\b(secure_)?getenv\\b|\\benviron\\b"), "the environment"},
-      {{"current_path", "getcwd"}, std::regex("\\bcurrent_path\\b|\\bgetcwd\\b"), "the folder it is run in"},
-      {{"map<", "set<"}, std::regex("\\b(map|set)<\\s*(const\\s+)?[\\w:]+\\s*(const\\s*)?\\*"), "the order of addresses"},
+      {{"clock", "time"}, Pattern("\\b(system_clock|high_resolution_clock|utc_clock)\\b|(^|[^\\w.>])(time|gettimeofday|clock_gettime|localtime(_r)?|gmtime(_r)?)\\s*\\("), "the clock"},
+      {{"random", "rand"}, Pattern("\\b(random_device|default_random_engine)\\b|(^|[^\\w.>])s?rand\\s*\\("), "chance"},
+      {{"locale", "imbue"}, Pattern("\\bsetlocale\\b|\\bstd::locale\\b|\\bimbue\\b"), "the locale"},
+      {{"env"}, Pattern("\\b(secure_)?getenv\\b|\\benviron\\b"), "the environment"},
+      {{"current_path", "getcwd"}, Pattern("\\bcurrent_path\\b|\\bgetcwd\\b"), "the folder it is run in"},
+      {{"map<", "set<"}, Pattern("\\b(map|set)<\\s*(const\\s+)?[\\w:]+\\s*(const\\s*)?\\*"), "the order of addresses"},
   };
   return calls;
 }
@@ -43,7 +45,7 @@ Lines ambient_calls(const Source& file) {
     if (code[i].starts_with("#include")) continue;
     for (const Call& call : ambient()) {
       const auto within = [&](std::string_view fragment) { return code[i].find(fragment) != std::string::npos; };
-      if (std::any_of(call.fragments.begin(), call.fragments.end(), within) && std::regex_search(code[i], call.pattern))
+      if (std::any_of(call.fragments.begin(), call.fragments.end(), within) && call.pattern.in(code[i]))
         found.push_back(fmt::format("{}:{}: asks {}", file.path, i + 1, call.asked));
     }
   }
@@ -64,37 +66,30 @@ std::size_t past_closing(const std::string& code, std::size_t open, char opens, 
 /// The name that a type is followed by: "std::unordered_map<int, A>& name"; "name[" where the type stands within another template, since
 /// only what is taken out of that has no order.
 std::string name_after(const std::string& code, std::size_t at) {
-  static const std::regex name("^\\s*(>?)[>\\s&*]*(?:const\\b)?[\\s&*]*([A-Za-z_]\\w*)");
-  std::smatch match;
-  const std::string rest = code.substr(at, 200);
-  if (!std::regex_search(rest, match, name)) return "";
-  return match[2].str() + (match[1].length() > 0 ? "[" : "");
+  static const Pattern name("^\\s*(>?)[>\\s&*]*(?:const\\b)?[\\s&*]*([A-Za-z_]\\w*)");
+  const auto matches = name.all(code.substr(at, 200));
+  return matches.empty() ? "" : matches[0].groups[2] + (matches[0].groups[1].empty() ? "" : "[");
 }
 
 /// Variables, members, functions and other names of a type without order.
 std::set<std::string> unordered_names(const std::string& code) {
-  static const std::regex type("(?:using\\s+(\\w+)\\s*=\\s*)?(?:std::)?unordered_(?:map|set|multimap|multiset)\\s*<");
+  static const Pattern type("(?:using\\s+(\\w+)\\s*=\\s*)?(?:std::)?unordered_(?:map|set|multimap|multiset)\\s*<");
   std::set<std::string> names, types;
   if (code.find("unordered_") == std::string::npos) return names;
-  for (auto match = std::sregex_iterator(code.begin(), code.end(), type); match != std::sregex_iterator(); ++match) {
-    const auto open = static_cast<std::size_t>(match->position() + match->length() - 1);
-    if ((*match)[1].matched) types.insert((*match)[1]);
-    else names.insert(name_after(code, past_closing(code, open, '<', '>')));
+  for (const Match& match : type.all(code)) {
+    if (!match.groups[1].empty()) types.insert(match.groups[1]);
+    else names.insert(name_after(code, past_closing(code, match.end - 1, '<', '>')));
   }
-  for (const std::string& own : types) {
-    const std::regex use("\\b" + own + "\\b");
-    for (auto match = std::sregex_iterator(code.begin(), code.end(), use); match != std::sregex_iterator(); ++match)
-      names.insert(name_after(code, static_cast<std::size_t>(match->position() + match->length())));
-  }
+  for (const std::string& own : types)
+    for (const Match& use : Pattern("\\b" + own + "\\b").all(code)) names.insert(name_after(code, use.end));
   names.erase("");
   return names;
 }
 
 bool mentions(const std::string& expression, const std::set<std::string>& names) {
-  static const std::regex word("\\w+\\[?");
-  for (auto match = std::sregex_iterator(expression.begin(), expression.end(), word); match != std::sregex_iterator(); ++match)
-    if (names.contains(match->str())) return true;
-  return false;
+  static const Pattern word("\\w+\\[?");
+  const auto words = word.all(expression);
+  return std::any_of(words.begin(), words.end(), [&](const Match& match) { return names.contains(match.groups[0]); });
 }
 
 /// What a range-for goes over: behind the last single colon at its own depth; "" for other loops.
@@ -105,7 +100,8 @@ std::string range_of(const std::string& head) {
 }
 
 bool remarked(const Lines& text, int line) {
-  const auto has = [&](int n) { return n >= 1 && std::regex_search(text[static_cast<std::size_t>(n) - 1], std::regex("// order does not matter: \\S")); };
+  static const Pattern remark("// order does not matter: \\S");
+  const auto has = [&](int n) { return n >= 1 && remark.in(text[static_cast<std::size_t>(n) - 1]); };
   return has(line) || has(line - 1);
 }
 
@@ -120,14 +116,14 @@ Lines unordered_loops(const Source& file, const std::set<std::string>& declared 
     const int line = house::line_at(file.code, at);
     if (!remarked(text, line)) found.push_back(fmt::format("{}:{}: goes over what has no order", file.path, line));
   };
-  static const std::regex loop("\\bfor\\s*\\("), begin("(\\w+)\\s*(?:\\.|->)\\s*c?begin\\s*\\(");
-  for (auto match = std::sregex_iterator(file.code.begin(), file.code.end(), loop); match != std::sregex_iterator(); ++match) {
-    const auto open = static_cast<std::size_t>(match->position() + match->length() - 1);
+  static const Pattern loop("\\bfor\\s*\\("), begin("(\\w+)\\s*(?:\\.|->)\\s*c?begin\\s*\\(");
+  for (const Match& match : loop.all(file.code)) {
+    const std::size_t open = match.end - 1;
     const std::size_t end = past_closing(file.code, open, '(', ')');
     if (mentions(range_of(file.code.substr(open + 1, end - open - 2)), names)) flag(open);
   }
-  for (auto match = std::sregex_iterator(file.code.begin(), file.code.end(), begin); match != std::sregex_iterator(); ++match)
-    if (names.contains((*match)[1])) flag(static_cast<std::size_t>(match->position()));
+  for (const Match& match : begin.all(file.code))
+    if (names.contains(match.groups[1])) flag(match.at);
   return found;
 }
 

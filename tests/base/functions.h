@@ -2,10 +2,10 @@
 // stands before its brace; blocks within it (lambdas, loops) are part of it.
 #pragma once
 
-#include <regex>
 #include <string>
 #include <vector>
 
+#include "base/pattern.h"
 #include "base/sources.h"
 
 namespace house {
@@ -30,8 +30,8 @@ inline std::vector<int> counted_lines(const Source& file) {
 }
 
 inline bool opens_function(const std::string& head) {
-  static const std::regex other("^\\s*(template\\s*<.*>\\s*)?(export |inline )?(namespace|class|struct|enum|union|extern)\\b");
-  return head.find('(') != std::string::npos && head.back() != '=' && !std::regex_search(head, other);
+  static const Pattern other("^(template ?<.*> ?)?(inline )?(namespace|class|struct|enum|union|extern)\\b");
+  return head.find('(') != std::string::npos && head.back() != '=' && !other.in(head);
 }
 
 inline std::string blanks_made_one(const std::string& text) {

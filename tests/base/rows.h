@@ -2,11 +2,12 @@
 #pragma once
 
 #include <map>
-#include <regex>
 #include <set>
 #include <sstream>
 #include <string>
 #include <vector>
+
+#include "base/pattern.h"
 
 namespace house {
 
@@ -37,21 +38,27 @@ inline Row folder_row(const std::vector<std::string>& words) {
   return row;
 }
 
+inline std::string without_remarks(const std::string& cmake) {
+  std::string text;
+  bool remark = false;
+  for (const char c : cmake) {
+    remark = c == '#' || (remark && c != '\n');
+    if (!remark) text += c;
+  }
+  return text;
+}
+
 /// tellekant_folder(...) rows, then programs: add_executable(NAME ${FOLDER_sources}) with its target_link_libraries(NAME PRIVATE ...).
 inline Rows rows_of(const std::string& cmake) {
-  const std::string text = std::regex_replace(cmake, std::regex("#[^\n]*"), "");
-  const auto calls = [&](const std::string& pattern) {
-    const std::regex regex(pattern);
-    return std::vector<std::smatch>(std::sregex_iterator(text.begin(), text.end(), regex), {});
-  };
+  const std::string text = without_remarks(cmake);
   Rows rows;
-  for (const auto& call : calls("tellekant_folder\\(([^)]*)\\)")) rows.push_back(folder_row(words_of(call[1])));
+  for (const Match& call : Pattern("tellekant_folder\\(([^)]*)\\)").all(text)) rows.push_back(folder_row(words_of(call.groups[1])));
   std::map<std::string, std::string> programs;  // program to its folder
-  for (const auto& call : calls("add_executable\\(\\s*([\\w-]+)\\s+\\$\\{(\\w+)_sources\\}")) programs[call[1]] = call[2];
+  for (const Match& call : Pattern("add_executable\\(\\s*([\\w-]+)\\s+\\$\\{(\\w+)_sources\\}").all(text)) programs[call.groups[1]] = call.groups[2];
   for (const auto& [program, folder] : programs) {
     Row row{program, folder, {}, {}};
-    for (const auto& call : calls("target_link_libraries\\(\\s*" + program + "\\s+PRIVATE([^)]*)\\)"))
-      for (const std::string& linked : words_of(call[1]))
+    for (const Match& call : Pattern("target_link_libraries\\(\\s*" + program + "\\s+PRIVATE([^)]*)\\)").all(text))
+      for (const std::string& linked : words_of(call.groups[1]))
         linked.starts_with("tk_") ? row.needs.push_back(linked.substr(3)) : row.uses.push_back(linked);
     rows.push_back(row);
   }
