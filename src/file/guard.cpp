@@ -2,10 +2,12 @@
 
 #include <fmt/format.h>
 
+#include "file/slip.h"
+
 namespace file {
 namespace {
 
-std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines) {
+std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines, const Outline& outline) {
   const base::TextPlace place = lines.place_of(s.begin);
   const int length = lines.rest_of_line(place);
   if (s.depth > bracket_limit)
@@ -16,6 +18,7 @@ std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines) {
   if (s.long_word)
     return base::Fault{lines.place_of(*s.long_word), static_cast<int>(word_limit), "a value that goes on and on without quotation marks",
                        fmt::format("a number, a date or a word of at most {} characters; a text stands in \"...\"", word_limit), ""};
+  if (s.nameless) return Slip{"key", "", *s.nameless, lines, outline}.here(std::string(plain_name));
   return std::nullopt;
 }
 
@@ -24,7 +27,7 @@ std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines) {
 std::optional<base::Fault> guard(const Outline& outline, const Lines& lines) {
   std::size_t headers = 0, dots = 0;
   for (const Statement& s : outline.statements) {
-    if (auto fault = guard_one(s, lines)) return fault;
+    if (auto fault = guard_one(s, lines, outline)) return fault;
     headers += s.header ? 1 : 0;
     dots += s.dots;
     if (headers > header_limit)

@@ -1,4 +1,5 @@
-// Stops texts that would make reading slow or deep, before anything is read: brackets in brackets, endless keys, endless numbers.
+// Stops texts that would make reading slow or deep, or that the TOML library does not stand, before anything is read: brackets in
+// brackets, endless keys, endless numbers, headers without a name.
 #pragma once
 
 #include <optional>

@@ -63,9 +63,18 @@ class Scanner {
     while (!ends() && !(now() == '\n' && (brackets_.empty() || s.header))) step(s);
     s.last_line = line_;
     end_line();
-    if (!brackets_.empty()) s.open = brackets_.back();
+    if (s.header) s.nameless = nameless(s.begin);
     result_.pieces.push_back({Piece::statement, {}, result_.statements.size()});
     result_.statements.push_back(std::move(s));
+  }
+
+  /// What stands in place of a header's name; nothing where a name begins, or where the name or its line is missing altogether.
+  std::optional<std::size_t> nameless(std::size_t begin) const {
+    constexpr std::string_view begins_name = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_\"'";
+    const bool many = text_.substr(begin, 2) == "[[";
+    const std::size_t at = std::min(text_.find_first_not_of(" \t", begin + (many ? 2 : 1)), text_.size());
+    const bool fine = at == text_.size() || begins_name.find(text_[at]) != std::string_view::npos || text_[at] == ']' || (text_[at] == '[' && !many);
+    return fine ? std::nullopt : std::optional(at);
   }
 
   void step(Statement& s) {

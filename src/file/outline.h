@@ -21,7 +21,7 @@ struct Statement {
   std::size_t dots = 0;                 ///< dots in all its keys, also those in braces
   int most_dots = 0;                    ///< in one key
   std::optional<std::size_t> long_word; ///< the first number or bare word longer than word_limit
-  std::optional<std::size_t> open;      ///< the innermost bracket that is never closed
+  std::optional<std::size_t> nameless;  ///< a header that does not begin with a name: what stands there
 };
 
 /// One or more blank lines, a whole-line comment, or a statement.

@@ -29,6 +29,9 @@ struct Slip {
   base::Fault here(std::string expected) const;
 };
 
+inline constexpr std::string_view plain_name =
+    "a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks";
+
 /// The run of letters, digits and the like that the byte belongs to, with its bounds.
 struct Word {
   std::size_t begin = 0, end = 0;

@@ -9,8 +9,6 @@
 namespace file {
 namespace {
 
-constexpr std::string_view plain_name = "a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks";
-
 /// What stands between the first and the last ' of the reason.
 std::string_view named(std::string_view reason) {
   const std::size_t first = reason.find('\''), last = reason.rfind('\'');

@@ -169,6 +169,25 @@ a = 1
   [é]
    ^
 )");
+  CHECK(faults_of(R"([.a]
+)") ==
+        R"(x:1:2: found "."; expected a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks
+  [.a]
+   ^
+)");
+  CHECK(faults_of(R"([[[a]]]
+)") ==
+        R"(x:1:3: found "["; expected a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks
+  [[[a]]]
+    ^
+)");
+  CHECK(faults_of(R"([
+a]
+)") ==
+        R"(x:1:2: found the end of the line; expected a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks
+  [
+   ^
+)");
   CHECK(faults_of(R"(größe = 1
 )") ==
         R"(x:1:3: found "ö"; expected a name of letters a to z, digits, - and _; a name with other letters stands in quotation marks

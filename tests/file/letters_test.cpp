@@ -1,6 +1,7 @@
 // Letters, line ends and marks: what is read all the same, and what is refused with its place.
 // Reference for what is UTF-8: RFC 3629, and the C library's own converter (iconv) over many byte sequences.
 #include <doctest/doctest.h>
+#include <fmt/format.h>
 #include <iconv.h>
 
 #include <random>
@@ -94,4 +95,23 @@ TEST_CASE("a lone carriage return and odd blanks are told") {
   CHECK(file::read("a = 1\rb = 2\n").faults.at(0).expected == "an ordinary line end");
   CHECK(file::read("a\u00A0= 1\n").faults.at(0).found == "a non-breaking space");
   CHECK(file::read("# \x01\n").faults.at(0).found == "the control character 0x01");
+}
+
+TEST_CASE("letters of every kind are kept in texts and refused between them, whatever the TOML library makes of them") {
+  const auto letter = [](unsigned c) {
+    std::string out;
+    if (c < 0x800) (out += static_cast<char>(0xC0 | c >> 6)) += static_cast<char>(0x80 | (c & 63));
+    else ((out += static_cast<char>(0xE0 | c >> 12)) += static_cast<char>(0x80 | ((c >> 6) & 63))) += static_cast<char>(0x80 | (c & 63));
+    return out;
+  };
+  for (const unsigned first : {0xA1U, 0x370U, 0x5D0U, 0x3041U, 0x4E00U, 0xFF01U})  // Latin, Greek, Hebrew, kana, Han, wide forms
+    for (unsigned c = first; c < first + 90; c += 7) {
+      const std::string s = letter(c);
+      CAPTURE(s);
+      const std::string notes = fmt::format("{}[[lesson]]\nnotes = \"\"\"{}\\\n  {}x\"\"\"\n", small_course, s, s);
+      REQUIRE(faults_of(notes) == "");
+      CHECK(file::read(notes).course.lessons[0].notes == s + s + "x");
+      for (const char* form : {"a {}= 1", "a = 1 {}", "{}", "[{}]", "[a{}]", "a = {}", "a = [1{}]", "a = [1 {}]", "a = {{b{}=1}}", "a = \"\\{}\""})
+        CHECK(file::read(fmt::format(fmt::runtime(form), s)).faults.size() == 1);
+    }
 }
