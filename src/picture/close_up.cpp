@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <optional>
+#include <utility>
 
 #include "picture/view.h"
 
@@ -15,14 +17,14 @@ void grow(cloth::Box& box, const stitch::Feature& feature) {
   for (const cloth::Stitch& s : feature.stitches) box.grow(s.a), box.grow(s.b);
 }
 
-enum class Around { hole, feature, neighbours };
+enum class Around { feature, neighbours };
 
 /// The landmark's surroundings: of a block itself, or its neighbours with it.
 cloth::Box landmark_box(const course::Course& course, const guide::Landmark& landmark, Around around) {
   cloth::Box box{landmark.hole.x, landmark.hole.y, landmark.hole.x, landmark.hole.y};
   if (landmark.part < 0) return box.widened(2);
   const auto& features = course.parts[landmark.part].work.features;
-  if (landmark.feature < 0 || landmark.feature >= static_cast<int>(features.size()) || around == Around::hole) return box.widened(1);
+  if (landmark.feature < 0 || landmark.feature >= static_cast<int>(features.size())) return box.widened(1);
   const stitch::Feature& own = features[landmark.feature];
   grow(box, own);
   if (own.shape != stitch::Shape::bundle) return box.widened(around == Around::neighbours ? 3 : 1);
@@ -62,20 +64,31 @@ class Finder {
     if (close_up.shows == guide::Shows::start) count_in_ = count_in_of(sheet.plan, close_up);
   }
 
+  /// The first choice in which every number stands well; else the first one, as well as may be.
   CloseUpPicture find() {
-    CloseUpPicture best;
+    std::optional<std::pair<Choice, Space>> fallback;
     for (const Choice& choice : choices())
-      for (const double width : {room_.beside, room_.whole}) {
-        if (scale_for(choice.box, width) < sheet_.styles.scale_least) continue;
-        return made(choice, width);
+      for (const Space& space : {Space{room_.beside, room_.height}, Space{room_.whole, room_.whole_height}}) {
+        if (scale_for(choice.box, space) < least_for(choice)) continue;
+        CloseUpPicture picture = made(choice, space, true);
+        if (picture.picture.good()) return picture;
+        if (!choice.count) fallback = {choice, space};
       }
-    return made({at_least(own_, 12), false, nullptr}, room_.whole);  // too large to be read well: as large as the page allows
+    if (fallback) return made(fallback->first, fallback->second, false);
+    return made({at_least(own_, 12), false, nullptr}, {room_.whole, room_.whole_height}, false);  // too large to be read well: as large as can be
   }
 
  private:
-  double scale_for(const cloth::Box& box, double width) const {
-    return std::min({sheet_.styles.scale_wanted, width / (box.width() + 1), room_.height / (box.height() + 1)});
+  struct Space {
+    double width = 0, height = 0;  ///< mm
+  };
+
+  double scale_for(const cloth::Box& box, const Space& space) const { return std::min(sheet_.styles.scale_wanted, scale_at_most(box, space)); }
+  double scale_at_most(const cloth::Box& box, const Space& space) const {
+    return std::min(space.width / (box.width() + 1), space.height / (box.height() + 1));
   }
+  /// A second count is worth a smaller picture, but not the smallest.
+  double least_for(const Choice& choice) const { return sheet_.styles.scale_least * (choice.proof ? 1.12 : 1); }
 
   /// The second counts that may be told: the plan's own first.
   std::vector<const guide::Count*> proofs() const {
@@ -98,7 +111,7 @@ class Finder {
         for (const guide::Count* proof : proofs())
           if (!on_cloth(proof->landmark)) all.push_back({joined(with, landmark_box(sheet_.course, proof->landmark, Around::feature)), true, proof});
       }
-      for (const Around around : {Around::neighbours, Around::feature, Around::hole})
+      for (const Around around : {Around::neighbours, Around::feature})
         all.push_back({at_least(joined(own_, landmark_box(sheet_.course, landmark, around)), 12), true, nullptr});
     }
     all.push_back({plain, false, nullptr});
@@ -106,13 +119,13 @@ class Finder {
     return all;
   }
 
-  CloseUpPicture made(const Choice& choice, double width) const {
+  CloseUpPicture made(const Choice& choice, const Space& space, bool draft) const {
     CloseUpPicture result;
     result.count_in = count_in_;
     result.counts_inside = choice.count;
     result.proof = choice.proof ? choice.proof : proofs().empty() ? nullptr : proofs().front();
     result.proof_inside = choice.proof != nullptr;
-    result.picture = best_of_attempts(choice, width);
+    result.picture = best_of_attempts(choice, space, draft);
     return result;
   }
 
@@ -128,21 +141,21 @@ class Finder {
   };
   static constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1}};
 
-  Picture best_of_attempts(const Choice& choice, double width) const {
+  Picture best_of_attempts(const Choice& choice, const Space& space, bool draft) const {
     Picture best;
     for (const Attempt& attempt : attempts) {
+      if (draft && attempt.larger > 1.15) break;
       const cloth::Box box = choice.box.widened(attempt.wider);
-      const double wanted = scale_for(box, width), most = scale_at_most(box, width);
+      const double wanted = scale_for(box, space), most = scale_at_most(box, space);
       WindowOrder order = order_for(choice, box, std::max(wanted, std::min(attempt.larger * wanted, most)));
       order.number.size_pt += attempt.smaller * (sheet_.styles.number_least_pt - order.number.size_pt);
+      order.draft = draft;
       Picture picture = draw_window(sheet_, order);
       if (best.list.items.empty() || better(picture, best)) best = std::move(picture);
       if (best.good()) return best;
     }
     return best;
   }
-
-  double scale_at_most(const cloth::Box& box, double width) const { return std::min(width / (box.width() + 1), room_.height / (box.height() + 1)); }
 
   WindowOrder order_for(const Choice& choice, const cloth::Box& box, double scale) const {
     WindowOrder order;

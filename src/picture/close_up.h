@@ -17,7 +17,8 @@ struct CloseUpPicture {
 struct Room {
   double beside = 100;  ///< widest picture that leaves room for text at its side, mm
   double whole = 182;   ///< widest picture, mm
-  double height = 150;
+  double height = 150;       ///< with words at its side
+  double whole_height = 110; ///< with words under it
 };
 
 CloseUpPicture close_up_picture(const Sheet& sheet, const guide::CloseUp& close_up, const Room& room);

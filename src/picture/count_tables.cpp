@@ -54,7 +54,7 @@ void add_shared(const Sheet& sheet, int trail, Table& table) {
   for (const Table::Row& row : table.rows)
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
-  if (over > 0) table.note += " " + sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}});
+  if (over > 0) table.note = sentences({table.note, sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
 }
 
 std::string title(const Sheet& sheet, int trail) {

@@ -55,6 +55,21 @@ std::vector<CornerSort> corner_sorts(const trail::Trail& trail, const guide::Sec
   return sorts;
 }
 
+std::vector<int> corner_numbers(const trail::Trail& trail, const guide::Section& section, const std::vector<cloth::Hole>& holes) {
+  std::vector<int> numbers;
+  int number = 0;
+  for (const trail::Turning& turning : trail::turnings(trail)) {
+    if (turning.before < section.first || turning.after > section.last) continue;
+    ++number;
+    const int leg = trail.stitches[turning.before].leg;
+    int k = turning.after - 1;
+    while (k > section.first && (trail.stitches[k].run != 0 || trail.stitches[k].leg != leg)) --k;
+    const cloth::Hole corner = trail.stitches[k].backward ? trail.stitches[k].up : trail.stitches[k].down;
+    if (std::find(holes.begin(), holes.end(), corner) != holes.end()) numbers.push_back(number);
+  }
+  return numbers.size() == holes.size() ? numbers : std::vector<int>{};
+}
+
 int corners_in(const std::vector<CornerSort>& sorts) {
   int all = 0;
   for (const CornerSort& sort : sorts) all += sort.corners;

@@ -20,10 +20,8 @@ constexpr double inset = 3.6;  // mm: the letter's disc stands out of the frame
 class Handout {
  public:
   explicit Handout(const Sheet& sheet) : sheet_(sheet), pages_(sheet) {
-    const double k = sheet.styles.body.size_pt / 12;
     room_.whole = sheet.width() - inset;
     room_.beside = sheet.width() - inset - gap - sheet.styles.text_least_mm;
-    room_.height = std::min(140.0, sheet.page.height - 128 * k);
   }
 
   std::vector<list::List> make() {
@@ -39,7 +37,15 @@ class Handout {
  private:
   Column set_in(const Telling& telling, double width) const { return set(telling, std::min(width, sheet_.styles.text_most_mm), sheet_.styles, sheet_.measure); }
 
+  /// The first picture goes under the title; a further one has a page to itself if it needs it.
+  void make_room() {
+    const double height = pages_.room(pages_.empty()), words = 9 * line_height(sheet_.styles.body);
+    room_.height = std::clamp(height - inset, 60.0, 140.0);
+    room_.whole_height = std::clamp(height - inset - words, 50.0, 120.0);
+  }
+
   void add_close_up(const guide::CloseUp& close_up) {
+    make_room();
     CloseUpPicture made = close_up_picture(sheet_, close_up, room_);
     Telling telling;
     if (close_up.shows == guide::Shows::start && made.count_in && !made.counts_inside) {
@@ -58,35 +64,64 @@ class Handout {
   void add_overview(const guide::CloseUp& close_up, const CloseUpPicture& made) {
     Telling telling;
     tell_count_in(sheet_, close_up, made, telling);
-    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, std::min(90.0, room_.beside), std::min(80.0, room_.height));
-    Block block;
-    block.keep = true;
-    add_picture(std::move(picture), telling, std::move(block));
+    add_picture(draw_overview(sheet_, close_up, made.count_in->count, std::min(90.0, room_.beside), std::min(72.0, room_.height)), telling, Block{});
   }
 
-  /// Words beside the picture where both fit so on a page, else under it.
+  /// Words beside the picture where both fit so on a page; else under it, in two columns if that is narrow enough, else as running text.
   void add_picture(Picture picture, const Telling& telling, Block block) {
-    const double aside = sheet_.width() - inset - picture.width - gap;
     block.uses = picture.uses;
     block.before = 7;
     const auto shared = std::make_shared<Picture>(std::move(picture));
-    if (aside >= sheet_.styles.text_least_mm - 0.01) {
-      const auto column = std::make_shared<Column>(set_in(telling, aside));
-      if (column->height() <= std::max(room_.height, shared->height)) {
-        block.height = std::max(inset + shared->height, inset + column->height() - 2);
-        block.draw = [shared, column](list::List& list, Point at) {
-          put(list, shared->list, {at.x + inset, at.y + inset});
-          draw_column(list, *column, {at.x + inset + shared->width + gap, at.y + inset - 2});
-        };
-        pages_.add(std::move(block));
-        return;
-      }
-    }
+    if (beside(shared, telling, block) || in_two_columns(shared, telling, block)) return;
     block.height = inset + shared->height;
     block.keep = true;
     block.draw = [shared](list::List& list, Point at) { put(list, shared->list, {at.x + inset, at.y + inset}); };
     pages_.add(std::move(block));
     add_lines(telling, 3, false);
+  }
+
+  bool beside(const std::shared_ptr<Picture>& picture, const Telling& telling, Block& block) {
+    const double aside = sheet_.width() - inset - picture->width - gap;
+    if (aside < sheet_.styles.text_least_mm - 0.01) return false;
+    const auto column = std::make_shared<Column>(set_in(telling, aside));
+    if (column->height() > std::max(room_.height, picture->height)) return false;
+    block.height = std::max(inset + picture->height, inset + column->height() - 2);
+    block.draw = [picture, column](list::List& list, Point at) {
+      put(list, picture->list, {at.x + inset, at.y + inset});
+      draw_column(list, *column, {at.x + inset + picture->width + gap, at.y + inset - 2});
+    };
+    pages_.add(std::move(block));
+    return true;
+  }
+
+  bool in_two_columns(const std::shared_ptr<Picture>& picture, const Telling& telling, Block& block) {
+    const double half = (sheet_.width() - 10) / 2;
+    if (half < sheet_.styles.text_least_mm) return false;
+    const auto [first, second] = halves(telling, half);
+    const auto left = std::make_shared<Column>(set_in(first, half)), right = std::make_shared<Column>(set_in(second, half));
+    block.height = inset + picture->height + 3 + std::max(left->height(), right->height());
+    if (block.height > pages_.room(false)) return false;
+    block.draw = [picture, left, right, half](list::List& list, Point at) {
+      put(list, picture->list, {at.x + inset, at.y + inset});
+      const double top = at.y + inset + picture->height + 3;
+      draw_column(list, *left, {at.x, top});
+      draw_column(list, *right, {at.x + half + 10, top});
+    };
+    pages_.add(std::move(block));
+    return true;
+  }
+
+  /// Parted before the piece at which both columns come out most alike.
+  std::pair<Telling, Telling> halves(const Telling& telling, double width) const {
+    std::pair<Telling, Telling> best{telling, {}};
+    double least = set_in(telling, width).height();
+    for (std::size_t at = 1; at < telling.pieces().size(); ++at) {
+      if (telling.pieces()[at - 1].how != Telling::How::paragraph) continue;
+      std::pair<Telling, Telling> parted = telling.parted(at);
+      const double height = std::max(set_in(parted.first, width).height(), set_in(parted.second, width).height());
+      if (height < least - 0.01) least = height, best = std::move(parted);
+    }
+    return best;
   }
 
   /// Text by itself, line by line, so that it can go on on the next page.
@@ -110,9 +145,9 @@ class Handout {
   void add_counts_and_threads() {
     const Telling threads = tell_threads(sheet_);
     const std::vector<Table> tables = count_tables(sheet_);
-    const double half = (sheet_.width() - 10) / 2;
+    const double wide_half = sheet_.width() * 0.51, half = sheet_.width() - wide_half - 9;
     const bool two = half >= sheet_.styles.text_least_mm;
-    const double wide = two ? half : std::min(sheet_.width(), sheet_.styles.text_most_mm);
+    const double wide = two ? wide_half : std::min(sheet_.width(), sheet_.styles.text_most_mm);
     for (std::size_t i = 0; i < tables.size(); ++i) {
       const auto table = std::make_shared<SetTable>(sheet_, tables[i], wide);
       const bool with_words = two && i + 1 == tables.size() && !threads.empty();
@@ -120,9 +155,9 @@ class Handout {
       Block block;
       block.before = 7;
       block.height = std::max(table->height(), column ? column->height() : 0.0);
-      block.draw = [table, column, half](list::List& list, Point at) {
+      block.draw = [table, column, wide_half](list::List& list, Point at) {
         table->draw(list, at);
-        if (column) draw_column(list, *column, {at.x + half + 10, at.y});
+        if (column) draw_column(list, *column, {at.x + wide_half + 9, at.y});
       };
       pages_.add(std::move(block));
     }

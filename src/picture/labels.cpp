@@ -22,7 +22,8 @@ constexpr double over_stitch = 20, over_pale = 2;            // cost of a leader
 
 struct Candidate {
   PlacedLabel placed;
-  Rect room;  ///< the box and what parts it from the next number
+  Rect room;   ///< the box and what parts it from the next number
+  Rect reach;  ///< room and leader together
   double cost = 0;
 };
 
@@ -93,7 +94,13 @@ class Finder {
     c.room = room_of(c.placed.box, label.text, em_);
     if (!free(c, near)) return std::nullopt;
     c.cost = 1.2 * beyond + (way % 12 == 0 ? 0 : way % 6 == 0 ? 0.15 : way % 3 == 0 ? 0.3 : 0.4) + thin_cost(c.placed.box, near);
-    return led(label, near, beyond, c) ? std::optional(c) : std::nullopt;
+    if (!led(label, near, beyond, c)) return std::nullopt;
+    c.reach = c.room;
+    if (c.placed.led) {
+      const Point a = c.placed.from, b = c.placed.to;
+      c.reach = list::join(c.room, grown({std::min(a.x, b.x), std::min(a.y, b.y), std::abs(a.x - b.x), std::abs(a.y - b.y)}, 0.3));
+    }
+    return c;
   }
 
   bool free(const Candidate& c, const Surroundings& near) const {
@@ -152,6 +159,7 @@ class Finder {
 };
 
 bool clash(const Candidate& a, const Candidate& b) {
+  if (!list::overlap(a.reach, b.reach)) return false;
   if (list::overlap(a.room, b.room)) return true;
   const Capsule la{a.placed.from, a.placed.to, 0.15}, lb{b.placed.from, b.placed.to, 0.15};
   if (a.placed.led && meet(grown(b.placed.box, 0.1), la)) return true;
@@ -176,7 +184,8 @@ class Chooser {
   static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
   bool settle() {
-    for (int round = 0; round < 400; ++round) {
+    const int most = 60 + 8 * static_cast<int>(all_.size());
+    for (int round = 0; round < most; ++round) {
       const int worst = in_conflict();
       if (worst < 0) return true;
       move(static_cast<std::size_t>(worst));

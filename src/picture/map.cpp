@@ -14,7 +14,7 @@ namespace picture {
 namespace {
 
 constexpr double place_radius = 1.25;   // mm
-constexpr std::size_t many_places = 6;  // of one letter: more are marked with dots, without letters of their own
+constexpr std::size_t many_places = 8;  // of one letter: more are marked with dots, without letters of their own
 
 bool continues(const Seen& line, const Seen& next) {
   if (line.stage != next.stage || line.doubled != next.doubled || line.part != next.part) return false;

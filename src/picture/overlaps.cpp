@@ -162,7 +162,7 @@ class Checker {
       for (const Shape& stitch : parts_.shapes)
         if ((stitch.role == Role::stitch_now || stitch.role == Role::stitch_before) && stitch.picture == ruler.picture &&
             meet({ruler.capsule.a, ruler.capsule.b, ruler.capsule.radius - hair}, stitch.capsule))
-          tell(fmt::format("a ruler lies on {}", name_of(stitch.role)));
+          tell(fmt::format("a ruler lies on {} at {:.0f}, {:.0f} mm", name_of(stitch.role), stitch.capsule.a.x, stitch.capsule.a.y));
     }
   }
 

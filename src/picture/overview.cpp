@@ -144,7 +144,7 @@ class Overview {
       const PlacedLabel& label = placement.labels[i];
       const bool letter = i < letters_;
       if (label.led) add_line(list(), list::Role::leader, label.from, label.to, 0.16, letter ? colour::ink : colour::accent, list::Cap::flat);
-      add_text(list(), letter ? list::Role::map_mark : list::Role::ruler_number, label.base, labels_[i].text, style_, letter ? colour::ink : colour::accent);
+      add_text(list(), list::Role::map_mark, label.base, labels_[i].text, style_, letter ? colour::ink : colour::accent);
     }
   }
 

@@ -76,6 +76,11 @@ double Pages::top(bool first_page) const {
   return first_page ? head + 2 + title_column(sheet_).height() + 3 : head + 2;
 }
 
+double Pages::room(bool first_page) const {
+  const double k = sheet_.styles.body.size_pt / 12;
+  return sheet_.page.height - 11 - top(first_page) - 78 * k;
+}
+
 /// Height of these blocks, one under the other.
 double Pages::needed(std::size_t first, std::size_t last) const {
   double sum = 0;

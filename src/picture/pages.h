@@ -27,7 +27,10 @@ class Pages {
  public:
   explicit Pages(const Sheet& sheet);
   void add(Block block) { blocks_.push_back(std::move(block)); }
+  bool empty() const { return blocks_.empty(); }
   std::vector<list::List> finish();
+  /// Height that the first page, or a further one, leaves for blocks over a foot as high as feet are, mm.
+  double room(bool first_page) const;
 
  private:
   struct Page {

@@ -201,7 +201,7 @@ Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const Vi
 
 void draw_ruler(list::List& list, const Ruler& ruler, list::TypeStyle style) {
   for (const Capsule& line : ruler.lines) add_line(list, list::Role::ruler, line.a, line.b, 2 * line.radius, colour::accent);
-  for (const Point turn : ruler.turns) add_disc(list, list::Role::ruler, turn, 0.55, colour::accent);
+  for (const Point turn : ruler.turns) add_disc(list, list::Role::ruler, turn, 0.32, colour::accent);  // small enough for the gap between two stitches
   for (const Ruler::Number& number : ruler.numbers) add_text(list, list::Role::ruler_number, number.base, number.text, style, colour::accent);
 }
 

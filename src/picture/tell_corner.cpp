@@ -19,7 +19,13 @@ std::string title(const Sheet& sheet, const guide::CloseUp& close_up, const std:
   for (const CornerSort& sort : sorts)
     if (sort.from_slant == close_up.from_slant && sort.to_slant == close_up.to_slant && places >= sort.corners)
       return sheet.say("page.corner.title." + sort_key(sort.from_slant, sort.to_slant), {{"n", places}});
-  return sheet.say("page.corner.title.some", {{"n", places}});
+  const std::vector<int> numbers = sheet.by_rows(close_up.trail) && places <= 3
+                                       ? corner_numbers(sheet.trail(close_up.trail).trail, section_of(sheet, close_up), close_up.stands_for)
+                                       : std::vector<int>{};
+  if (numbers.empty()) return sheet.say("page.corner.title.some", {{"n", places}, {"number", sheet.number(static_cast<int>(places))}});
+  std::vector<std::string> said;
+  for (const int n : numbers) said.push_back(sheet.say("page.corner.nth", {{"nth", words::Ordinal{n}}}));
+  return sheet.say("page.corner.title.nth", {{"n", places}, {"nths", sheet.all_of(said)}});
 }
 
 std::string row(const Sheet& sheet, const guide::CloseUp& close_up, int run) {

@@ -91,16 +91,26 @@ std::string block_size(const Sheet& sheet, const guide::CloseUp& close_up) {
   return sheet.say("page.blocks.size", {{"n", static_cast<std::int64_t>(side_by_side)}, {"over", std::int64_t{threads_over(w)}}});
 }
 
-/// How the next block lies: turned at each step, in the same way, or both.
+/// Threads between the last stitch of a block and the first of the next, where both lie the same way; 1 where they join.
+int threads_between(const trail::Worked& last, const trail::Worked& first) {
+  return upright(last) ? std::abs(first.up.x - last.up.x) : std::abs(first.up.y - last.up.y);
+}
+
+/// How the next block lies: turned at each step, beside it and joined, beside it with threads left free.
 std::string next_blocks(const Sheet& sheet, const guide::CloseUp& close_up) {
   const trail::Trail& trail = sheet.trail(close_up.trail).trail;
   const std::vector<Worked> blocks = blocks_of(trail, section_of(sheet, close_up));
-  int turning = 0, straight = 0;
-  for (std::size_t i = 1; i < blocks.size(); ++i)
-    ++(upright(trail.stitches[blocks[i].first]) != upright(trail.stitches[blocks[i - 1].first]) ? turning : straight);
-  if (turning + straight == 0) return {};
-  if (straight == 0) return sheet.say("page.blocks.turning");
-  return sheet.say(turning == 0 ? "page.blocks.straight" : "page.blocks.mixed");
+  bool turning = false, joined = false;
+  int free = 0;
+  for (std::size_t i = 1; i < blocks.size(); ++i) {
+    const trail::Worked &last = trail.stitches[blocks[i - 1].last], &first = trail.stitches[blocks[i].first];
+    if (upright(last) != upright(first))
+      turning = true;
+    else
+      threads_between(last, first) > 1 ? void(free = threads_between(last, first)) : void(joined = true);
+  }
+  return sentences({joined ? sheet.say("page.blocks.joined") : std::string(), free > 0 ? sheet.say("page.blocks.apart", {{"n", std::int64_t{free}}}) : std::string(),
+                    turning ? sheet.say(joined || free > 0 ? "page.blocks.turning.some" : "page.blocks.turning") : std::string()});
 }
 
 /// Where every stitch goes down on the inner side of a closed ring.

@@ -66,41 +66,43 @@ std::string cloth(const Sheet& sheet) {
                                         {"height", words::Decimal{cloth::mm(threads.y, count) / 10, 0}}});
 }
 
-/// "One length gives about 66 stitches"
+/// "Take a new thread after about 66 stitches"; with the part's name where the lesson has several.
 std::string one_length(const Sheet& sheet, int t, const guide::Section& section) {
   const std::vector<int> whole = stitches_a_thread(sheet.trail(t).trail, section);
   if (whole.empty()) return {};
   int sum = 0;
   for (const int n : whole) sum += n;
-  const std::string key = sheet.by_rows(t) ? "page.threads.after.rows" : "page.threads.after.blocks";
-  return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}});
+  const std::string key = std::string("page.threads.after") + (sheet.by_rows(t) ? ".rows" : ".blocks") + (sheet.lesson.sections.size() > 1 ? ".part" : "");
+  return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}, {"part", sheet.part(t).name}});
 }
 
-/// Under how many stitches an end is woven: the least and the most that the plan has for it.
-std::string weave(const Sheet& sheet, int t, const guide::Section& section) {
-  int least = 0, most = 0;
-  bool waste = false;
+struct Weaving {
+  int least = 0, most = 0;  ///< stitches under which an end goes
+  bool waste = false;       ///< a first tail is woven in afterwards
+};
+
+void add_weaving(const Sheet& sheet, int t, const guide::Section& section, Weaving& weaving) {
   for (const guide::Anchor& anchor : sheet.plan.anchors[t]) {
     if (anchor.stitch < section.first || anchor.stitch > section.last || anchor.under.empty()) continue;
     const int n = static_cast<int>(anchor.under.size());
-    waste = waste || (anchor.later && anchor.start);
-    least = least == 0 ? n : std::min(least, n);
-    most = std::max(most, n);
+    weaving.waste = weaving.waste || (anchor.later && anchor.start);
+    weaving.least = weaving.least == 0 ? n : std::min(weaving.least, n);
+    weaving.most = std::max(weaving.most, n);
   }
-  if (most == 0) return {};
-  const std::string key = least == most ? "page.threads.weave.same" : "page.threads.weave";
-  return sentences({sheet.say(key, {{"least", sheet.number(least)}, {"most", sheet.number(most)}, {"n", std::int64_t{most}}, {"cm", number_of(sheet.course.choices.habits.tail_cm)}}),
-                    waste ? sheet.say("page.threads.waste") : std::string()});
+}
+
+std::string weave(const Sheet& sheet, const Weaving& weaving) {
+  if (weaving.most == 0) return {};
+  const std::string key = weaving.least == weaving.most ? "page.threads.weave.same" : "page.threads.weave";
+  return sentences({sheet.say(key, {{"least", sheet.number(weaving.least)}, {"most", sheet.number(weaving.most)}, {"n", std::int64_t{weaving.most}},
+                                    {"cm", number_of(sheet.course.choices.habits.tail_cm)}}),
+                    weaving.waste ? sheet.say("page.threads.waste") : std::string()});
 }
 
 /// Does the section's last thread go on in a later lesson?
 bool hangs(const Sheet& sheet, int t, const guide::Section& section) {
   const trail::Trail& trail = sheet.trail(t).trail;
   return section.last + 1 < static_cast<int>(trail.stitches.size()) && !new_thread_at(trail, section.last + 1);
-}
-
-std::string section_thread(const Sheet& sheet, int t, const guide::Section& section) {
-  return sentences({one_length(sheet, t, section), weave(sheet, t, section), hangs(sheet, t, section) ? sheet.say("page.threads.hang") : std::string()});
 }
 
 /// "The stitches take 2.3 m of pearl cotton 8; three lengths of 50 cm hold that and the ends."
@@ -145,12 +147,17 @@ Telling tell_threads(const Sheet& sheet) {
   const std::vector<ThreadUse> uses = thread_uses(sheet);
   if (uses.empty()) return telling;
   telling.strong(sheet.say("page.threads.title"));
-  std::vector<std::string> said;
+  std::vector<std::string> lengths;
+  Weaving weaving;
+  bool hanging = false;
   for (const auto& [t, s] : sheet.lesson.sections) {
-    const std::string words = section_thread(sheet, t, sheet.trail(t).sections[s]);
-    if (!words.empty() && std::find(said.begin(), said.end(), words) == said.end()) said.push_back(words);
+    const guide::Section& section = sheet.trail(t).sections[s];
+    lengths.push_back(one_length(sheet, t, section));
+    add_weaving(sheet, t, section, weaving);
+    hanging = hanging || hangs(sheet, t, section);
   }
-  for (const std::string& words : said) telling.paragraph(words);
+  telling.paragraph(sentences(lengths));
+  telling.paragraph(sentences({weave(sheet, weaving), hanging ? sheet.say("page.threads.hang") : std::string()}));
   tell_metres(sheet, uses, telling);
   return telling;
 }

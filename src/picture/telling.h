@@ -25,6 +25,14 @@ class Telling {
     if (!text.empty()) pieces_.push_back({How::paragraph, std::move(text), 0});
   }
   void numbered(int number, std::string text) { pieces_.push_back({How::numbered, std::move(text), number}); }
+  /// The pieces before `at` and from it on.
+  std::pair<Telling, Telling> parted(std::size_t at) const {
+    std::pair<Telling, Telling> two;
+    const auto middle = pieces_.begin() + static_cast<std::ptrdiff_t>(at);
+    two.first.pieces_.assign(pieces_.begin(), middle);
+    two.second.pieces_.assign(middle, pieces_.end());
+    return two;
+  }
   bool empty() const { return pieces_.empty(); }
   const std::vector<Piece>& pieces() const { return pieces_; }
 

@@ -43,6 +43,7 @@ class Window {
 
   Picture draw() {
     make_ruler();
+    if (!picture_.clean && order_.draft) return std::move(picture_);
     add_panel(list(), list::Role::ground, view_.rect(), corner_radius, colour::white, 0, {});
     clip_in(list(), view_.rect(), corner_radius);
     draw_grid(list(), view_, sheet_.course.choices.line, grid_origin(sheet_.course));
@@ -52,7 +53,7 @@ class Window {
     draw_stage(Stage::now);
     draw_landmarks();
     draw_holes();
-    if (counted()) picture::draw_ruler(list(), ruler_, sheet_.styles.ruler), use(Mark::ruler);
+    if (!ruler_.lines.empty()) picture::draw_ruler(list(), ruler_, sheet_.styles.ruler), use(Mark::ruler);
     draw_numbers();
     clip_out(list());
     add_frame(list(), list::Role::frame, view_.rect(), corner_radius, 0.35, colour::ink);
@@ -78,6 +79,10 @@ class Window {
     const guide::Count& count = *order_.count;
     ruler_ = picture::make_ruler(count.landmark.hole, count.legs, view_, ground, sheet_.styles.ruler, sheet_.measure);
     picture_.clean = picture_.clean && ruler_.clear;
+    if (!ruler_.clear) {  // rather none than one that lies on stitches: the words tell the count
+      ruler_ = {};
+      return;
+    }
     std::erase_if(seen_, [&](const Seen& s) { return s.stage == Stage::later && under_ruler(capsule(s)); });
   }
 

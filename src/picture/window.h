@@ -30,6 +30,7 @@ struct WindowOrder {
   const guide::Count* count = nullptr;    ///< drawn as a ruler
   const guide::Count* proof = nullptr;    ///< its landmark is marked
   list::TypeStyle number;
+  bool draft = false;                     ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };
 
 Picture draw_window(const Sheet& sheet, const WindowOrder& order);
