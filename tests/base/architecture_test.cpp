@@ -122,7 +122,7 @@ std::map<std::string, std::vector<std::string>> edges_of(const std::vector<Sourc
 
 std::vector<std::string> window_libraries(const Rows& rows, const std::string& program) {
   std::vector<std::string> found;
-  const house::Pattern window("imgui|IMGUI|[gG][lL][fF][wW]|GLFW|[oO]pen[gG][lL]|OPENGL|[xX]11|[wW]ayland|WAYLAND|[gG][tT][kK]|[qQ][tT]\\d");
+  const house::Pattern window("imgui|IMGUI|[gG][lL][fF][wW]|GLFW|[oO]pen[gG][lL]|OPENGL|[xX]11|[wW]ayland|WAYLAND|[gG][tT][kK]|[qQ][tT][0-9]");
   for (const std::string& library : house::libraries_of(rows, program))
     if (window.in(library)) found.push_back(library);
   return found;

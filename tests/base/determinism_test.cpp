@@ -28,12 +28,12 @@ struct Call {
 
 const std::vector<Call>& ambient() {
   static const std::vector<Call> calls{
-      {{"clock", "time"}, Pattern("\\b(system_clock|high_resolution_clock|utc_clock)\\b|(^|[^\\w.>])(time|gettimeofday|clock_gettime|localtime(_r)?|gmtime(_r)?)\\s*\\("), "the clock"},
-      {{"random", "rand"}, Pattern("\\b(random_device|default_random_engine)\\b|(^|[^\\w.>])s?rand\\s*\\("), "chance"},
+      {{"clock", "time"}, Pattern("\\b(system_clock|high_resolution_clock|utc_clock)\\b|(^|[^[:alnum:]_.>])(time|gettimeofday|clock_gettime|localtime(_r)?|gmtime(_r)?)\\s*\\("), "the clock"},
+      {{"random", "rand"}, Pattern("\\b(random_device|default_random_engine)\\b|(^|[^[:alnum:]_.>])s?rand\\s*\\("), "chance"},
       {{"locale", "imbue"}, Pattern("\\bsetlocale\\b|\\bstd::locale\\b|\\bimbue\\b"), "the locale"},
       {{"env"}, Pattern("\\b(secure_)?getenv\\b|\\benviron\\b"), "the environment"},
       {{"current_path", "getcwd"}, Pattern("\\bcurrent_path\\b|\\bgetcwd\\b"), "the folder it is run in"},
-      {{"map<", "set<"}, Pattern("\\b(map|set)<\\s*(const\\s+)?[\\w:]+\\s*(const\\s*)?\\*"), "the order of addresses"},
+      {{"map<", "set<"}, Pattern("\\b(map|set)<\\s*(const\\s+)?[[:alnum:]_:]+\\s*(const\\s*)?\\*"), "the order of addresses"},
   };
   return calls;
 }
@@ -66,18 +66,18 @@ std::size_t past_closing(const std::string& code, std::size_t open, char opens, 
 /// The name that a type is followed by: "std::unordered_map<int, A>& name"; "name[" where the type stands within another template, since
 /// only what is taken out of that has no order.
 std::string name_after(const std::string& code, std::size_t at) {
-  static const Pattern name("^\\s*(>?)[>\\s&*]*(?:const\\b)?[\\s&*]*([A-Za-z_]\\w*)");
+  static const Pattern name("^\\s*(>?)[>[:space:]&*]*(const\\b)?[[:space:]&*]*([A-Za-z_]\\w*)");
   const auto matches = name.all(code.substr(at, 200));
-  return matches.empty() ? "" : matches[0].groups[2] + (matches[0].groups[1].empty() ? "" : "[");
+  return matches.empty() ? "" : matches[0].groups[3] + (matches[0].groups[1].empty() ? "" : "[");
 }
 
 /// Variables, members, functions and other names of a type without order.
 std::set<std::string> unordered_names(const std::string& code) {
-  static const Pattern type("(?:using\\s+(\\w+)\\s*=\\s*)?(?:std::)?unordered_(?:map|set|multimap|multiset)\\s*<");
+  static const Pattern type("(using\\s+(\\w+)\\s*=\\s*)?(std::)?unordered_(map|set|multimap|multiset)\\s*<");
   std::set<std::string> names, types;
   if (code.find("unordered_") == std::string::npos) return names;
   for (const Match& match : type.all(code)) {
-    if (!match.groups[1].empty()) types.insert(match.groups[1]);
+    if (!match.groups[2].empty()) types.insert(match.groups[2]);
     else names.insert(name_after(code, past_closing(code, match.end - 1, '<', '>')));
   }
   for (const std::string& own : types)
@@ -116,7 +116,7 @@ Lines unordered_loops(const Source& file, const std::set<std::string>& declared 
     const int line = house::line_at(file.code, at);
     if (!remarked(text, line)) found.push_back(fmt::format("{}:{}: goes over what has no order", file.path, line));
   };
-  static const Pattern loop("\\bfor\\s*\\("), begin("(\\w+)\\s*(?:\\.|->)\\s*c?begin\\s*\\(");
+  static const Pattern loop("\\bfor\\s*\\("), begin("(\\w+)\\s*(\\.|->)\\s*c?begin\\s*\\(");
   for (const Match& match : loop.all(file.code)) {
     const std::size_t open = match.end - 1;
     const std::size_t end = past_closing(file.code, open, '(', ')');

@@ -1,5 +1,4 @@
-// Regular expressions of the standard library behind a small face, compiled in one place only: their templates cost more time to build than
-// all the tests that use them.
+// POSIX extended regular expressions behind a small face. (Those of the standard library take seconds to compile in every file that has them.)
 #pragma once
 
 #include <memory>
@@ -10,16 +9,15 @@ namespace house {
 
 struct Match {
   std::size_t at = 0;
-  std::size_t end = 0;                ///< one past the last letter
-  std::vector<std::string> groups;    ///< 0 is the whole; "" where a group has no part
+  std::size_t end = 0;              ///< one past the last letter
+  std::vector<std::string> groups;  ///< 0 is the whole; "" where a group has no part
 };
 
-/// An ECMAScript pattern, looked for anywhere in a text.
+/// A pattern, looked for anywhere in a text that holds no NUL. Beyond POSIX: \w \s \S \b, but not within brackets.
 class Pattern {
  public:
   explicit Pattern(const std::string& pattern);
   bool in(const std::string& text) const;
-  bool is(const std::string& text) const;  ///< the whole text
   std::vector<Match> all(const std::string& text) const;
 
  private:

@@ -2,25 +2,32 @@
 #include "base/pattern.h"
 
 #include <doctest/doctest.h>
-
-#include <regex>
+#include <regex.h>
 
 namespace house {
 
 struct Pattern::Compiled {
-  std::regex regex;
+  explicit Compiled(const std::string& pattern) { REQUIRE_MESSAGE(regcomp(&regex, pattern.c_str(), REG_EXTENDED) == 0, pattern); }
+  ~Compiled() { regfree(&regex); }
+  Compiled(const Compiled&) = delete;
+  Compiled& operator=(const Compiled&) = delete;
+  regex_t regex{};
 };
 
-Pattern::Pattern(const std::string& pattern) : compiled_(std::make_shared<const Compiled>(Compiled{std::regex(pattern)})) {}
+Pattern::Pattern(const std::string& pattern) : compiled_(std::make_shared<const Compiled>(pattern)) {}
 
-bool Pattern::in(const std::string& text) const { return std::regex_search(text, compiled_->regex); }
-bool Pattern::is(const std::string& text) const { return std::regex_match(text, compiled_->regex); }
+bool Pattern::in(const std::string& text) const { return regexec(&compiled_->regex, text.c_str(), 0, nullptr, 0) == 0; }
 
 std::vector<Match> Pattern::all(const std::string& text) const {
   std::vector<Match> matches;
-  for (auto found = std::sregex_iterator(text.begin(), text.end(), compiled_->regex); found != std::sregex_iterator(); ++found) {
-    Match match{static_cast<std::size_t>(found->position()), static_cast<std::size_t>(found->position() + found->length()), {}};
-    for (const auto& group : *found) match.groups.push_back(group.str());
+  std::vector<regmatch_t> parts(compiled_->regex.re_nsub + 1);
+  std::size_t from = 0;
+  while (from <= text.size() && regexec(&compiled_->regex, text.c_str() + from, parts.size(), parts.data(), from > 0 ? REG_NOTBOL : 0) == 0) {
+    const auto place = [&](regoff_t offset) { return from + static_cast<std::size_t>(offset); };
+    Match match{place(parts[0].rm_so), place(parts[0].rm_eo), {}};
+    for (const regmatch_t& part : parts)
+      match.groups.push_back(part.rm_so < 0 ? "" : text.substr(place(part.rm_so), static_cast<std::size_t>(part.rm_eo - part.rm_so)));
+    from = match.end > match.at ? match.end : match.end + 1;
     matches.push_back(match);
   }
   return matches;
@@ -36,7 +43,15 @@ TEST_CASE("patterns find every place with its groups") {
   CHECK(matches[1].at == 3);
   CHECK(matches[1].groups == std::vector<std::string>{"a", "a", ""});
   CHECK(pattern.in("xa"));
-  CHECK(pattern.is("ab"));
-  CHECK_FALSE(pattern.is("xab"));
   CHECK_FALSE(pattern.in("b"));
+  CHECK(house::Pattern("^a").all("aa").size() == 1);
+  CHECK(house::Pattern("x*").all("aa").size() == 3);
+}
+
+TEST_CASE("words, blanks and their edges") {
+  const house::Pattern pattern("\\bmap\\s*<\\S");
+  CHECK(pattern.in("std::map \n<int"));
+  CHECK_FALSE(pattern.in("bitmap<int"));
+  CHECK_FALSE(pattern.in("map< int"));
+  CHECK(house::Pattern("\\w+").all("a1_b -c").size() == 2);
 }

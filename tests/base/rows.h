@@ -54,7 +54,7 @@ inline Rows rows_of(const std::string& cmake) {
   Rows rows;
   for (const Match& call : Pattern("tellekant_folder\\(([^)]*)\\)").all(text)) rows.push_back(folder_row(words_of(call.groups[1])));
   std::map<std::string, std::string> programs;  // program to its folder
-  for (const Match& call : Pattern("add_executable\\(\\s*([\\w-]+)\\s+\\$\\{(\\w+)_sources\\}").all(text)) programs[call.groups[1]] = call.groups[2];
+  for (const Match& call : Pattern("add_executable\\(\\s*([[:alnum:]_-]+)\\s+\\$\\{(\\w+)_sources\\}").all(text)) programs[call.groups[1]] = call.groups[2];
   for (const auto& [program, folder] : programs) {
     Row row{program, folder, {}, {}};
     for (const Match& call : Pattern("target_link_libraries\\(\\s*" + program + "\\s+PRIVATE([^)]*)\\)").all(text))

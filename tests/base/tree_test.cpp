@@ -71,11 +71,11 @@ Lines bad_first_lines(const std::vector<Source>& files) {
 }
 
 Lines bad_names(const std::vector<Source>& files) {
-  const house::Pattern good("[a-z0-9_]+\\.(h|cpp)"), vague("(.*_)?(utils?|helpers?|misc|common|stuff)\\.(h|cpp)");
+  const house::Pattern good("^[a-z0-9_]+\\.(h|cpp)$"), vague("^(.*_)?(utils?|helpers?|misc|common|stuff)\\.(h|cpp)$");
   Lines found;
   for (const Source& file : files) {
     const std::string name = file.path.substr(file.path.rfind('/') + 1);
-    if (!good.is(name) || vague.is(name)) found.push_back(file.path);
+    if (!good.in(name) || vague.in(name)) found.push_back(file.path);
   }
   return found;
 }
