@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <optional>
 
 #include "base/rows.h"
@@ -139,6 +140,10 @@ tellekant_folder(high PATH up/high NEEDS low
   USES PkgConfig::IMGUI)
 add_executable(prog ${tool_sources})
 target_link_libraries(prog PRIVATE tk_high tellekant_assets CLI11::CLI11)
+add_library(tk_desk STATIC ${desk_sources})
+target_link_libraries(tk_desk PUBLIC tk_side)
+add_executable(window desk/main.cpp)
+target_link_libraries(window PRIVATE tk_desk glfw)
 )";
 
 std::vector<std::string> made_up_breaches(const std::string& path, const std::string& text) {
@@ -152,13 +157,18 @@ using Lines = std::vector<std::string>;
 
 TEST_CASE("rows are read with their paths, needs and uses, programs too") {
   const Rows rows = house::rows_of(made_up);
-  REQUIRE(rows.size() == 4);
+  REQUIRE(rows.size() == 6);
   CHECK(rows[2].path == "up/high");
   CHECK(rows[2].needs == Lines{"low"});
   CHECK(rows[2].uses == Lines{"PkgConfig::IMGUI"});
   CHECK(rows[3].name == "prog");
   CHECK(rows[3].path == "tool");
   CHECK(rows[3].needs == Lines{"high"});
+  CHECK(rows[4].name == "desk");
+  CHECK(rows[4].needs == Lines{"side"});
+  CHECK(rows[5].files == Lines{"desk/main.cpp"});
+  CHECK(house::row_of_file(rows, "desk/main.cpp")->name == "window");
+  CHECK(house::row_of_file(rows, "desk/panel.cpp")->name == "desk");
   CHECK(house::reach_of(rows, "prog") == std::set<std::string>{"high", "low", "prog"});
   CHECK(window_libraries(rows, "prog") == Lines{"PkgConfig::IMGUI"});
 }
@@ -172,6 +182,8 @@ TEST_CASE("what a row does not allow is found") {
   CHECK(made_up_breaches("src/low/x.cpp", "#include <zlib.h>\n") == Lines{"src/low/x.cpp:1: zlib.h: a library that this test does not know"});
   CHECK(made_up_breaches("src/low/x.cpp", "#include \"assets/assets.h\"\n") == Lines{"src/low/x.cpp:1: assets/assets.h: the tables of assets/ are handed in by the programs"});
   CHECK(made_up_breaches("src/tool/x.cpp", "#include \"assets/assets.h\"\n#include <CLI/CLI.hpp>\n").empty());
+  CHECK(made_up_breaches("src/desk/x.cpp", "#include <GLFW/glfw3.h>\n") == Lines{"src/desk/x.cpp:1: GLFW/glfw3.h: the row of desk does not use glfw"});
+  CHECK(made_up_breaches("src/desk/main.cpp", "#include <GLFW/glfw3.h>\n#include \"side/s.h\"\n").empty());
   CHECK(made_up_breaches("src/odd/x.cpp", "") == Lines{"src/odd/x.cpp: its folder has no row"});
   CHECK(made_up_breaches("src/low/x.cpp", "/*\n#include <zlib.h>\n*/\n// #include <zlib.h>\n").empty());
 }
