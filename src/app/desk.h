@@ -1,0 +1,106 @@
+// The state of the window: the course being edited and how it is looked at. Panels read it and return edits or change only how it is looked at; none keeps
+// state of its own.
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "app/theme.h"
+#include "paint/cairo/paint.h"
+#include "picture/chart.h"
+#include "picture/handout.h"
+#include "say/say.h"
+#include "session/session.h"
+#include "words/phrases.h"
+
+namespace app {
+
+/// How the cloth is looked at. x, y: the hole at the upper left, in the picture's own holes (mirrored for the left hand).
+struct View {
+  double x = 0, y = 0;
+  float pixels = 16;  ///< of one thread
+  bool fit = true;    ///< show the whole design at the next frame
+};
+
+/// The needle's walk through the lesson's sections, one stitch after another.
+struct Walk {
+  int step = 0;  ///< stitch of the lesson, from 0
+  bool playing = false;
+  double since = 0;  ///< seconds since the last step
+};
+
+enum class Asking { nothing, open, save_as, unsaved_quit, unsaved_work, changed_on_disk, keys, pages, rename_lesson };
+
+/// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
+struct Textures {
+  std::function<void*(const paint::Pixels&)> make;
+  std::function<void(void*)> drop;
+};
+
+struct PagePreview {
+  int lesson = 0;
+  int page = 0, pages = 0;
+  void* texture = nullptr;
+  float width = 1, height = 1;  ///< its shape
+};
+
+struct Desk {
+  Desk(const words::Phrases& phrases_, std::filesystem::path spare, std::function<void()> ready) : phrases(phrases_), session(std::move(spare), std::move(ready)) {}
+
+  const words::Phrases& phrases;
+  session::Session session;
+  Light light = Light::light;
+  float scale = 1;
+  Theme theme = app::theme(Light::light);
+  Fonts fonts;
+  say::Hand hand = say::Hand::right;
+
+  int lesson = 1;
+  View view;
+  Walk walk;
+  bool show_back = true;
+  int alternative = 0;  ///< which of the count-in's landmarks the sheet shows
+  std::optional<cloth::Hole> rule_from;  ///< counting rule, while it is dragged
+
+  Asking asking = Asking::nothing;
+  std::filesystem::path folder;  ///< of the file panel
+  std::string typed;             ///< into the file panel or a name
+  std::string message;           ///< the last thing that could not be done, or was
+  PagePreview preview;
+  Textures textures;
+  std::unique_ptr<paint::Type> type;
+  bool quit = false;
+
+  session::Seen indexed;  ///< the snapshot that `index` was made of
+  std::unique_ptr<picture::ChartIndex> index;
+
+  const course::Course* course() const { return session.seen() ? &session.seen()->course : nullptr; }
+  const plan::Plan* plan() const { return session.seen() ? &session.seen()->plan : nullptr; }
+  say::Voice voice() const { return {phrases, hand, *course()}; }
+  std::string say(std::string_view key, const words::Arguments& arguments = {}) const { return phrases.say(key, arguments); }
+  /// Applies an edit; what cannot be done is said in the message line.
+  void apply(const session::Edit& edit);
+  void report(const base::Result<void>& result);
+  void set_light(Light light_);
+  /// Quits, or asks first where something is not saved.
+  void saved_or_ask();
+};
+
+/// One frame: everything the window shows. `seconds`: since the last frame.
+void frame(Desk& desk, float width, float height, double seconds);
+
+/// Where the walk stands.
+struct WalkPlace {
+  int trail = 0, stitch = 0;
+  int first = 0, last = 0;  ///< of its section
+  int of_section = 0;       ///< stitch of the section, from 0
+};
+std::optional<WalkPlace> walk_place(const Desk& desk);
+int walk_length(const Desk& desk);
+/// The next step at which the leg changes, or the last one.
+int next_corner(const Desk& desk);
+
+}  // namespace app

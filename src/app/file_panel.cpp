@@ -1,0 +1,89 @@
+// Open and save: folders, course files, and a path that can be typed.
+#include <algorithm>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+constexpr std::string_view ending = ".course.toml";
+
+struct Entry {
+  std::filesystem::path path;
+  bool folder = false;
+};
+
+/// Folders first, then course files, each by name; what cannot be read is left out.
+std::vector<Entry> entries(const std::filesystem::path& folder) {
+  std::vector<Entry> all;
+  std::error_code error;
+  for (std::filesystem::directory_iterator it(folder, std::filesystem::directory_options::skip_permission_denied, error), end; !error && it != end; it.increment(error)) {
+    const std::string name = it->path().filename().string();
+    std::error_code ignored;
+    const bool is_folder = it->is_directory(ignored);
+    if (name.starts_with('.') || (!is_folder && !name.ends_with(ending))) continue;
+    all.push_back({it->path(), is_folder});
+  }
+  std::sort(all.begin(), all.end(), [](const Entry& a, const Entry& b) { return a.folder != b.folder ? a.folder : a.path < b.path; });
+  return all;
+}
+
+void choose(Desk& desk, const std::filesystem::path& path) {
+  desk.message.clear();
+  if (desk.asking == Asking::open) {
+    desk.report(desk.session.open(path));
+    desk.view.fit = true;
+    desk.lesson = 1;
+    desk.walk = {};
+  } else {
+    std::filesystem::path named = path;
+    if (!named.string().ends_with(ending)) named += ending;
+    desk.report(desk.session.save_as(named));
+  }
+  if (desk.message.empty()) {
+    desk.asking = Asking::nothing;
+    ImGui::CloseCurrentPopup();
+  }
+}
+
+}  // namespace
+
+void file_panel(Desk& desk) {
+  const ImVec2 display = ImGui::GetIO().DisplaySize;
+  ImGui::SetNextWindowPos({display.x / 2, display.y / 2}, ImGuiCond_Always, {0.5F, 0.5F});
+  ImGui::SetNextWindowSize({std::min(640 * desk.scale, display.x - 20), std::min(480 * desk.scale, display.y - 20)});
+  ImGui::OpenPopup("files");
+  if (!ImGui::BeginPopupModal("files", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings)) return;
+  const bool opening = desk.asking == Asking::open;
+  if (ImGui::IsWindowAppearing()) desk.typed = (desk.folder / "").string();
+  ImGui::PushFont(desk.fonts.title);
+  ImGui::TextUnformatted(desk.say(opening ? "desk.open" : "desk.save-as").c_str());
+  ImGui::PopFont();
+  ImGui::SetNextItemWidth(-1);
+  const bool entered = input_text("##path", desk.typed);
+  ImGui::BeginChild("entries", {0, -50 * desk.scale}, true);
+  if (ImGui::Selectable(desk.say("desk.folder-above").c_str(), false, ImGuiSelectableFlags_DontClosePopups)) {
+    desk.folder = desk.folder.parent_path();
+    desk.typed = (desk.folder / "").string();
+  }
+  for (const Entry& entry : entries(desk.folder)) {
+    const std::string label = entry.path.filename().string() + (entry.folder ? "/" : "");
+    if (!ImGui::Selectable(label.c_str(), desk.typed == entry.path.string(), ImGuiSelectableFlags_DontClosePopups)) continue;
+    if (entry.folder) desk.folder = entry.path;
+    desk.typed = entry.folder ? (entry.path / "").string() : entry.path.string();
+  }
+  ImGui::EndChild();
+  if (strong_button(desk, desk.say(opening ? "desk.open" : "desk.save")) || entered) choose(desk, desk.typed);
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
+    desk.asking = Asking::nothing;
+    ImGui::CloseCurrentPopup();
+  }
+  if (!desk.message.empty()) {
+    ImGui::SameLine();
+    ImGui::TextUnformatted(desk.message.c_str());
+  }
+  ImGui::EndPopup();
+}
+
+}  // namespace app

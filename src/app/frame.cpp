@@ -1,0 +1,69 @@
+// Puts the panels where they belong, whatever the window's size, and moves what moves with time.
+#include <algorithm>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+void walk_on(Desk& desk, double seconds) {
+  constexpr double pace = 0.6;  // seconds a stitch, slow enough to follow
+  if (!desk.walk.playing) return;
+  desk.walk.since += seconds;
+  if (desk.walk.since < pace) return;
+  desk.walk.since = 0;
+  if (desk.walk.step + 1 < walk_length(desk)) ++desk.walk.step;
+  else desk.walk.playing = false;
+}
+
+/// What was chosen must still be there after an edit.
+void keep_in_range(Desk& desk) {
+  const plan::Plan* plan = desk.plan();
+  if (!plan) return;
+  desk.lesson = std::clamp(desk.lesson, 1, std::max(1, static_cast<int>(plan->lessons.size())));
+  desk.walk.step = std::clamp(desk.walk.step, 0, std::max(0, walk_length(desk) - 1));
+  if (desk.indexed != desk.session.seen()) {
+    desk.index = std::make_unique<picture::ChartIndex>(desk.session.seen()->course, *plan);
+    desk.indexed = desk.session.seen();
+  }
+}
+
+}  // namespace
+
+void begin_area(const char* name, Area area, ImU32 ground, ImGuiWindowFlags more) {
+  ImGui::SetNextWindowPos({area.x, area.y});
+  ImGui::SetNextWindowSize({area.w, area.h});
+  ImGui::PushStyleColor(ImGuiCol_WindowBg, ground);
+  ImGui::Begin(name, nullptr,
+               ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus | more);
+  ImGui::PopStyleColor();
+}
+
+bool strong_button(const Desk& desk, const std::string& label, ImVec2 size) {
+  ImGui::PushStyleColor(ImGuiCol_Button, paint(desk.theme.deep));
+  ImGui::PushStyleColor(ImGuiCol_ButtonHovered, paint(desk.theme.accent));
+  ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.on_deep));
+  const bool pressed = ImGui::Button(label.c_str(), size);
+  ImGui::PopStyleColor(3);
+  return pressed;
+}
+
+void frame(Desk& desk, float width, float height, double seconds) {
+  desk.session.poll();
+  keep_in_range(desk);
+  walk_on(desk, seconds);
+  shortcuts(desk);
+  const float s = desk.scale, gap = 12 * s;
+  const float top = 46 * s, row = 92 * s, side = std::min(430 * s, width * 0.42F), bottom = 104 * s;
+  ImGui::GetBackgroundDrawList()->AddRectFilled({0, 0}, {width, height}, paint(desk.theme.desk));
+  top_bar(desk, {0, 0, width, top});
+  lesson_row(desk, {gap, top + gap, width - 2 * gap, row});
+  const float y = top + row + 2 * gap, h = height - y - gap;
+  const float left = width - side - 3 * gap;
+  cloth_view(desk, {gap, y, left, h - bottom - gap});
+  needle_bar(desk, {gap, y + h - bottom, left, bottom});
+  sheet(desk, {2 * gap + left, y, side, h});
+  overlays(desk, width, height);
+}
+
+}  // namespace app

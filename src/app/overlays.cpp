@@ -1,0 +1,148 @@
+// What lies over the window: questions, keys, a new name; files and pages have panels of their own.
+#include <algorithm>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+bool begin_box(const Desk& desk, const char* name, float width, float height) {
+  const ImVec2 display = ImGui::GetIO().DisplaySize;
+  ImGui::SetNextWindowPos({display.x / 2, display.y / 2}, ImGuiCond_Always, {0.5F, 0.5F});
+  ImGui::SetNextWindowSize({std::min(width * desk.scale, display.x - 20), height > 0 ? std::min(height * desk.scale, display.y - 20) : 0});
+  ImGui::OpenPopup(name);
+  return ImGui::BeginPopupModal(name, nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings);
+}
+
+void close(Desk& desk) {
+  desk.asking = Asking::nothing;
+  ImGui::CloseCurrentPopup();
+}
+
+void title(const Desk& desk, const char* key) {
+  ImGui::PushFont(desk.fonts.title);
+  ImGui::TextUnformatted(desk.say(key).c_str());
+  ImGui::PopFont();
+}
+
+void words(const Desk& desk, const char* key) {
+  ImGui::PushTextWrapPos(0);
+  ImGui::TextUnformatted(desk.say(key).c_str());
+  ImGui::PopTextWrapPos();
+}
+
+void ask_before_quitting(Desk& desk) {
+  if (!begin_box(desk, "quit", 460, 0)) return;
+  title(desk, "desk.quit.title");
+  words(desk, "desk.quit.words");
+  if (desk.session.file() && strong_button(desk, desk.say("desk.save-and-quit"))) {
+    desk.report(desk.session.save());
+    desk.quit = desk.session.saved();
+    close(desk);
+  }
+  if (desk.session.file()) ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.quit-anyway").c_str())) {
+    desk.session.leave_unsaved_work();
+    desk.quit = true;
+  }
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.cancel").c_str())) close(desk);
+  ImGui::EndPopup();
+}
+
+void ask_about_unsaved_work(Desk& desk) {
+  if (!begin_box(desk, "unsaved", 460, 0)) return;
+  title(desk, "desk.unsaved.title");
+  words(desk, "desk.unsaved.words");
+  if (strong_button(desk, desk.say("desk.take-up"))) {
+    desk.session.take_up_unsaved_work();
+    close(desk);
+  }
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.leave").c_str())) {
+    desk.session.leave_unsaved_work();
+    close(desk);
+  }
+  ImGui::EndPopup();
+}
+
+void ask_about_changes(Desk& desk) {
+  if (!begin_box(desk, "changed", 460, 0)) return;
+  title(desk, "desk.changed.title");
+  words(desk, "desk.changed.words");
+  if (strong_button(desk, desk.say("desk.save-as"))) desk.asking = Asking::save_as, ImGui::CloseCurrentPopup();
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.write-over").c_str())) {
+    desk.report(desk.session.save(true));
+    close(desk);
+  }
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.cancel").c_str())) close(desk);
+  ImGui::EndPopup();
+}
+
+void keys(Desk& desk) {
+  if (!begin_box(desk, "keys", 520, 0)) return;
+  title(desk, "desk.keys");
+  constexpr const char* rows[] = {"open", "save", "undo", "fit", "zoom", "move", "walk", "corner", "play", "back", "left", "dark", "lesson", "scale", "rule"};
+  if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
+    for (const char* row : rows) {
+      ImGui::TableNextColumn();
+      ImGui::TextUnformatted(desk.say(std::string("desk.key.") + row).c_str());
+      ImGui::TableNextColumn();
+      ImGui::TextUnformatted(desk.say(std::string("desk.key-does.") + row).c_str());
+    }
+    ImGui::EndTable();
+  }
+  if (strong_button(desk, desk.say("desk.close")) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) close(desk);
+  ImGui::EndPopup();
+}
+
+int typed(ImGuiInputTextCallbackData* data) {
+  if (data->EventFlag != ImGuiInputTextFlags_CallbackResize) return 0;
+  auto& text = *static_cast<std::string*>(data->UserData);
+  text.resize(static_cast<std::size_t>(data->BufTextLen));
+  data->Buf = text.data();
+  return 0;
+}
+
+void rename_lesson(Desk& desk) {
+  if (!begin_box(desk, "rename", 460, 0)) return;
+  title(desk, "desk.rename-lesson");
+  ImGui::SetNextItemWidth(-1);
+  if (ImGui::IsWindowAppearing()) {
+    desk.typed = desk.course()->lessons[static_cast<std::size_t>(desk.lesson - 1)].title;
+    ImGui::SetKeyboardFocusHere();
+  }
+  const bool entered = input_text("##title", desk.typed);
+  if (strong_button(desk, desk.say("desk.rename")) || entered) {
+    desk.apply(session::rename_lesson(desk.lesson - 1, desk.typed));
+    close(desk);
+  }
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) close(desk);
+  ImGui::EndPopup();
+}
+
+}  // namespace
+
+bool input_text(const char* id, std::string& text) {
+  return ImGui::InputText(id, text.data(), text.capacity() + 1, ImGuiInputTextFlags_CallbackResize | ImGuiInputTextFlags_EnterReturnsTrue, typed, &text);
+}
+
+void overlays(Desk& desk, float width, float height) {
+  if (desk.session.unsaved_work() && desk.asking == Asking::nothing) desk.asking = Asking::unsaved_work;
+  switch (desk.asking) {
+    case Asking::nothing: return;
+    case Asking::open:
+    case Asking::save_as: file_panel(desk); return;
+    case Asking::unsaved_quit: ask_before_quitting(desk); return;
+    case Asking::unsaved_work: ask_about_unsaved_work(desk); return;
+    case Asking::changed_on_disk: ask_about_changes(desk); return;
+    case Asking::keys: keys(desk); return;
+    case Asking::pages: page_panel(desk, width, height); return;
+    case Asking::rename_lesson: rename_lesson(desk); return;
+  }
+}
+
+}  // namespace app

@@ -1,0 +1,153 @@
+// The lesson's sheet: what is worked, where it starts and how to be sure, the close-ups, thread, what to put right.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+const plan::LessonPlan& lesson_of(const Desk& desk) { return desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)]; }
+
+void heading(const Desk& desk, const std::string& text) {
+  ImGui::Dummy({0, 4 * desk.scale});
+  ImGui::PushFont(desk.fonts.bold);
+  ImGui::TextUnformatted(text.c_str());
+  ImGui::PopFont();
+}
+
+void wrapped(const std::string& text) {
+  ImGui::PushTextWrapPos(0);
+  ImGui::TextUnformatted(text.c_str());
+  ImGui::PopTextWrapPos();
+}
+
+void quiet(const Desk& desk, const std::string& text) {
+  ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.quiet));
+  wrapped(text);
+  ImGui::PopStyleColor();
+}
+
+/// The count-in's landmark as chosen, or one of the others that the teacher looks at.
+guide::CountIn shown_count(const Desk& desk, const guide::CountIn& count_in) {
+  guide::CountIn shown = count_in;
+  const int n = static_cast<int>(count_in.others.size()) + 1;
+  if (desk.alternative % n != 0) shown.count = count_in.others[static_cast<std::size_t>(desk.alternative % n - 1)];
+  return shown;
+}
+
+void start(Desk& desk) {
+  for (const guide::CountIn& count_in : desk.plan()->count_ins) {
+    if (count_in.lesson != desk.lesson) continue;
+    heading(desk, desk.say("desk.start"));
+    const guide::CountIn shown = shown_count(desk, count_in);
+    wrapped(say::count_in(desk.voice(), shown));
+    if (shown.proof) quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));
+    if (!count_in.others.empty() && ImGui::SmallButton(desk.say("desk.another-landmark").c_str())) ++desk.alternative;
+  }
+}
+
+void fly_to(Desk& desk, const cloth::Box& window) {
+  const float pixels = 22 * desk.scale;
+  desk.view.pixels = pixels;
+  const double middle = (window.x0 + window.x1) / 2.0;
+  const float width = ImGui::GetIO().DisplaySize.x * 0.5F, height = ImGui::GetIO().DisplaySize.y * 0.5F;
+  desk.view.x = (desk.hand == say::Hand::left ? -middle : middle) - width / pixels / 2;
+  desk.view.y = (window.y0 + window.y1) / 2.0 - height / pixels / 2;
+}
+
+std::string shows(const Desk& desk, guide::Shows what) {
+  constexpr const char* keys[] = {"desk.shows.start", "desk.shows.corner", "desk.shows.step-back", "desk.shows.second-pass", "desk.shows.join", "desk.shows.end"};
+  return desk.say(keys[static_cast<int>(what)]);
+}
+
+void close_ups(Desk& desk) {
+  heading(desk, desk.say("desk.close-ups"));
+  for (const guide::CloseUp& close_up : desk.plan()->close_ups) {
+    if (close_up.lesson != desk.lesson) continue;
+    const std::string label = fmt::format("{}  {}##{}", close_up.letter, shows(desk, close_up.shows), close_up.letter);
+    if (ImGui::Selectable(label.c_str())) fly_to(desk, close_up.window);
+    if (close_up.stands_for.size() > 1) {
+      ImGui::SameLine();
+      ImGui::TextDisabled("%s", desk.say("desk.times", {{"n", static_cast<std::int64_t>(close_up.stands_for.size())}}).c_str());
+    }
+  }
+}
+
+void thread(Desk& desk) {
+  heading(desk, desk.say("desk.thread"));
+  for (const auto& [name, mm] : lesson_of(desk).thread_mm)
+    wrapped(desk.say("desk.thread-line", {{"thread", name}, {"metres", words::Decimal{mm / 1000, 1}}, {"lengths", std::int64_t{lesson_of(desk).lengths.at(name)}}}));
+}
+
+/// The lesson's work, each line to be sent to another lesson.
+void work(Desk& desk) {
+  heading(desk, desk.say("desk.work"));
+  const auto& lessons = desk.course()->lessons;
+  if (lessons.empty()) {
+    for (const std::string& line : lesson_of(desk).work) wrapped(line);
+    quiet(desk, desk.say("desk.laid-out"));
+    return;
+  }
+  if (desk.lesson > static_cast<int>(lessons.size())) return;
+  const auto& items = lessons[static_cast<std::size_t>(desk.lesson - 1)].work;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    ImGui::Selectable(fmt::format("{}##work{}", items[i].text, i).c_str());
+    if (!ImGui::BeginPopupContextItem(nullptr, ImGuiPopupFlags_MouseButtonLeft)) continue;
+    for (int n = 1; n <= static_cast<int>(lessons.size()); ++n)
+      if (n != desk.lesson && ImGui::MenuItem(desk.say("desk.move-to-lesson", {{"n", std::int64_t{n}}}).c_str()))
+        desk.apply(session::move_work(*desk.course(), desk.lesson - 1, static_cast<int>(i), n - 1));
+    ImGui::EndPopup();
+  }
+}
+
+void put_right(Desk& desk) {
+  bool any = false;
+  for (const check::Snag& snag : desk.session.seen()->snags) {
+    if (snag.lesson != 0 && snag.lesson != desk.lesson) continue;
+    if (!any) heading(desk, desk.say("desk.put-right"));
+    any = true;
+    const say::SaidSnag said = say::snag(desk.voice(), snag);
+    ImGui::PushStyleColor(ImGuiCol_Text, paint(snag.severity == check::Severity::stop ? desk.theme.accent : desk.theme.ink));
+    wrapped(words::capitalised(said.says));
+    ImGui::PopStyleColor();
+    if (snag.at && ImGui::IsItemClicked()) fly_to(desk, {snag.at->x, snag.at->y, snag.at->x, snag.at->y});
+    quiet(desk, words::capitalised(said.does));
+  }
+}
+
+void faults(const Desk& desk) {
+  heading(desk, desk.say("desk.faults"));
+  for (const base::Fault& fault : desk.session.faults())
+    wrapped(fmt::format("{}:{}  {}{}{}", fault.place.line, fault.place.column, fault.found, fault.expected.empty() ? "" : " · ", fault.expected));
+}
+
+}  // namespace
+
+void sheet(Desk& desk, Area area) {
+  begin_area("sheet", area, paint(desk.theme.panel));
+  const float foot = 50 * desk.scale;
+  ImGui::BeginChild("sheet text", {0, -foot}, false, ImGuiWindowFlags_None);
+  if (!desk.session.faults().empty()) faults(desk);
+  if (desk.plan() && !desk.plan()->lessons.empty()) {
+    ImGui::PushFont(desk.fonts.title);
+    wrapped(say::lesson_title(desk.voice(), *desk.plan(), desk.lesson));
+    ImGui::PopFont();
+    quiet(desk, desk.say("desk.stitches", {{"n", std::int64_t{lesson_of(desk).stitches}}}));
+    put_right(desk);
+    start(desk);
+    close_ups(desk);
+    thread(desk);
+    work(desk);
+  }
+  if (!desk.message.empty()) {
+    heading(desk, desk.say("desk.message"));
+    wrapped(desk.message);
+  }
+  ImGui::EndChild();
+  if (desk.plan() && strong_button(desk, desk.say("desk.pages"), {-1, 0})) desk.asking = Asking::pages;
+  ImGui::End();
+}
+
+}  // namespace app

@@ -1,0 +1,51 @@
+// Keys that work everywhere but while something is typed. Letters come as characters, so that they are where the keyboard's own letters are.
+#include <algorithm>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+bool pressed(ImGuiKey key) { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key)); }
+/// GLFW's codes of letters are their capitals.
+bool letter(char c) { return ImGui::IsKeyPressed(c, false); }
+
+void with_control(Desk& desk) {
+  const bool shift = ImGui::GetIO().KeyShift;
+  if (letter('O')) desk.asking = Asking::open;
+  if (letter('S') && (shift || !desk.session.file())) desk.asking = Asking::save_as;
+  else if (letter('S')) desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
+  if (letter('Z') && !shift) desk.session.undo();
+  if (letter('Y') || (letter('Z') && shift)) desk.session.redo();
+  if (letter('Q')) desk.saved_or_ask();
+  if (letter('P')) desk.asking = Asking::pages;
+}
+
+void plain(Desk& desk) {
+  const int last = std::max(0, walk_length(desk) - 1);
+  if (letter('F')) desk.view.fit = true;
+  if (letter('B')) desk.show_back = !desk.show_back;
+  if (letter('D')) desk.set_light(desk.light == Light::dark ? Light::light : Light::dark);
+  if (letter('L')) desk.hand = desk.hand == say::Hand::left ? say::Hand::right : say::Hand::left, desk.view.fit = true;
+  if (letter('N')) desk.walk.step = std::min(last, desk.walk.step + 1);
+  if (letter('P')) desk.walk.step = std::max(0, desk.walk.step - 1);
+  if (letter('C')) desk.walk.step = next_corner(desk);
+  if (letter(' ')) desk.walk.playing = !desk.walk.playing;
+  if (pressed(ImGuiKey_Home)) desk.walk.step = 0;
+  if (pressed(ImGuiKey_End)) desk.walk.step = last;
+  const int lessons = desk.plan() ? static_cast<int>(desk.plan()->lessons.size()) : 1;
+  if (pressed(ImGuiKey_PageDown)) desk.lesson = std::min(lessons, desk.lesson + 1), desk.walk = {};
+  if (pressed(ImGuiKey_PageUp)) desk.lesson = std::max(1, desk.lesson - 1), desk.walk = {};
+}
+
+}  // namespace
+
+void shortcuts(Desk& desk) {
+  constexpr int f1 = 290, f2 = 291;  // GLFW's codes
+  if (desk.asking != Asking::nothing || ImGui::GetIO().WantTextInput) return;
+  if (ImGui::IsKeyPressed(f1, false)) desk.asking = Asking::keys;
+  if (ImGui::IsKeyPressed(f2, false) && desk.course() && desk.lesson <= static_cast<int>(desk.course()->lessons.size())) desk.asking = Asking::rename_lesson;
+  ImGui::GetIO().KeyCtrl ? with_control(desk) : plain(desk);
+}
+
+}  // namespace app

@@ -1,0 +1,60 @@
+// The course's name, whether it is saved, and what can be done with it.
+#include <fmt/format.h>
+
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+void file_menu(Desk& desk) {
+  if (!ImGui::BeginMenu(desk.say("desk.menu.course").c_str())) return;
+  if (ImGui::MenuItem(desk.say("desk.open").c_str(), "Ctrl+O")) desk.asking = Asking::open;
+  if (ImGui::MenuItem(desk.say("desk.save").c_str(), "Ctrl+S", false, desk.session.file().has_value() && !desk.session.saved()))
+    desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
+  if (ImGui::MenuItem(desk.say("desk.save-as").c_str(), "Ctrl+Shift+S")) desk.asking = Asking::save_as;
+  if (ImGui::MenuItem(desk.say("desk.quit").c_str(), "Ctrl+Q")) desk.saved_or_ask();
+  ImGui::EndMenu();
+}
+
+void edit_menu(Desk& desk) {
+  if (!ImGui::BeginMenu(desk.say("desk.menu.edit").c_str())) return;
+  const std::string undo(desk.session.undo_name()), redo(desk.session.redo_name());
+  if (ImGui::MenuItem(desk.say("desk.undo", {{"what", undo}}).c_str(), "Ctrl+Z", false, !undo.empty())) desk.session.undo();
+  if (ImGui::MenuItem(desk.say("desk.redo", {{"what", redo}}).c_str(), "Ctrl+Y", false, !redo.empty())) desk.session.redo();
+  ImGui::EndMenu();
+}
+
+void show_menu(Desk& desk) {
+  if (!ImGui::BeginMenu(desk.say("desk.menu.show").c_str())) return;
+  if (ImGui::MenuItem(desk.say("desk.fit").c_str(), "F")) desk.view.fit = true;
+  ImGui::MenuItem(desk.say("desk.back").c_str(), "B", &desk.show_back);
+  bool left = desk.hand == say::Hand::left, dark = desk.light == Light::dark;
+  if (ImGui::MenuItem(desk.say("desk.left-hand").c_str(), "L", &left)) {
+    desk.hand = left ? say::Hand::left : say::Hand::right;
+    desk.view.fit = true;
+  }
+  if (ImGui::MenuItem(desk.say("desk.dark").c_str(), "D", &dark)) desk.set_light(dark ? Light::dark : Light::light);
+  ImGui::EndMenu();
+}
+
+}  // namespace
+
+void top_bar(Desk& desk, Area area) {
+  begin_area("top", area, paint(desk.theme.panel), ImGuiWindowFlags_MenuBar);
+  if (ImGui::BeginMenuBar()) {
+    ImGui::PushFont(desk.fonts.bold);
+    ImGui::TextUnformatted(desk.course() ? desk.course()->title.c_str() : desk.say("desk.no-course").c_str());
+    ImGui::PopFont();
+    ImGui::PushFont(desk.fonts.small);
+    ImGui::TextDisabled("%s", desk.say(desk.session.planning() ? "desk.planning" : desk.session.saved() ? "desk.saved" : "desk.not-saved").c_str());
+    ImGui::PopFont();
+    file_menu(desk);
+    edit_menu(desk);
+    show_menu(desk);
+    if (ImGui::MenuItem(desk.say("desk.keys").c_str(), "F1")) desk.asking = Asking::keys;
+    ImGui::EndMenuBar();
+  }
+  ImGui::End();
+}
+
+}  // namespace app

@@ -1,0 +1,165 @@
+#include "app/window.h"
+
+#include <GLFW/glfw3.h>
+#include <backends/imgui_impl_glfw.h>
+#include <backends/imgui_impl_opengl3.h>
+#include <fmt/format.h>
+
+#include <cstdlib>
+
+#include "app/panels.h"
+#include "assets/assets.h"
+
+namespace app {
+namespace {
+
+std::filesystem::path state_folder() {
+  const char* state = std::getenv("XDG_STATE_HOME");
+  const char* home = std::getenv("HOME");
+  const std::filesystem::path base = state && *state ? std::filesystem::path(state) : std::filesystem::path(home ? home : ".") / ".local/state";
+  std::error_code ignored;
+  std::filesystem::create_directories(base / "tellekant", ignored);
+  return base / "tellekant";
+}
+
+void* make_texture(const paint::Pixels& pixels) {
+  GLuint texture = 0;
+  glGenTextures(1, &texture);
+  glBindTexture(GL_TEXTURE_2D, texture);
+  glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_LINEAR);
+  glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MAG_FILTER, GL_LINEAR);
+  glPixelStorei(GL_UNPACK_ALIGNMENT, 1);
+  std::vector<std::uint8_t> rgb;
+  if (pixels.grey)
+    for (const std::uint8_t v : pixels.bytes) rgb.insert(rgb.end(), {v, v, v});
+  const std::vector<std::uint8_t>& bytes = pixels.grey ? rgb : pixels.bytes;
+  glTexImage2D(GL_TEXTURE_2D, 0, GL_RGB, pixels.width, pixels.height, 0, GL_RGB, GL_UNSIGNED_BYTE, bytes.data());
+  return reinterpret_cast<void*>(static_cast<std::uintptr_t>(texture));
+}
+
+void drop_texture(void* texture) {
+  const auto name = static_cast<GLuint>(reinterpret_cast<std::uintptr_t>(texture));
+  glDeleteTextures(1, &name);
+}
+
+/// GLFW and the toolkit, let go of in the right order.
+class Window {
+ public:
+  bool open() {
+    if (glfwInit() == 0) return false;
+    glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
+    glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 2);
+    glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
+    glfwWindowHint(GLFW_SCALE_TO_MONITOR, GLFW_TRUE);
+    window_ = glfwCreateWindow(1440, 900, "Tellekant", nullptr, nullptr);
+    if (!window_) return false;
+    glfwSetWindowSizeLimits(window_, 1024, 700, GLFW_DONT_CARE, GLFW_DONT_CARE);
+    glfwMakeContextCurrent(window_);
+    glfwSwapInterval(1);
+    ImGui::CreateContext();
+    ImGui::GetIO().IniFilename = nullptr;
+    ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+    ImGui_ImplGlfw_InitForOpenGL(window_, true);
+    ImGui_ImplOpenGL3_Init("#version 150");
+    return true;
+  }
+  ~Window() {
+    if (ImGui::GetCurrentContext()) {
+      ImGui_ImplOpenGL3_Shutdown();
+      ImGui_ImplGlfw_Shutdown();
+      ImGui::DestroyContext();
+    }
+    if (window_) glfwDestroyWindow(window_);
+    glfwTerminate();
+  }
+  GLFWwindow* handle() const { return window_; }
+  float scale() const {
+    float x = 1, y = 1;
+    glfwGetWindowContentScale(window_, &x, &y);
+    return x;
+  }
+
+ private:
+  GLFWwindow* window_ = nullptr;
+};
+
+void draw(Desk& desk, GLFWwindow* window, double seconds) {
+  ImGui_ImplOpenGL3_NewFrame();
+  ImGui_ImplGlfw_NewFrame();
+  ImGui::NewFrame();
+  frame(desk, ImGui::GetIO().DisplaySize.x, ImGui::GetIO().DisplaySize.y, seconds);
+  ImGui::Render();
+  int width = 0, height = 0;
+  glfwGetFramebufferSize(window, &width, &height);
+  glViewport(0, 0, width, height);
+  glClear(GL_COLOR_BUFFER_BIT);
+  ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+  glfwSwapBuffers(window);
+}
+
+void open_dropped(GLFWwindow* window, int n, const char** paths) {
+  auto& desk = *static_cast<Desk*>(glfwGetWindowUserPointer(window));
+  if (n < 1) return;
+  if (!desk.session.saved()) {
+    desk.message = desk.say("desk.save-first");
+    return;
+  }
+  desk.report(desk.session.open(paths[0]));
+  desk.view.fit = true;
+}
+
+void run(Desk& desk, GLFWwindow* window) {
+  constexpr double keep_every = 3, rest = 0.25;  // seconds
+  double before = glfwGetTime(), kept = before;
+  int settle = 3;  // frames drawn after each event, so that what moves comes to rest
+  while (!desk.quit) {
+    desk.walk.playing || settle-- > 0 ? glfwPollEvents() : glfwWaitEventsTimeout(rest);
+    const double now = glfwGetTime();
+    if (now - before > rest / 2) settle = 3;
+    draw(desk, window, now - before);
+    before = now;
+    if (now - kept > keep_every) {
+      desk.report(desk.session.keep());
+      kept = now;
+    }
+    if (glfwWindowShouldClose(window) != 0) {
+      glfwSetWindowShouldClose(window, GLFW_FALSE);
+      desk.saved_or_ask();
+    }
+  }
+}
+
+}  // namespace
+
+int run_window(const std::optional<std::string>& file) {
+  const auto phrases = words::Phrases::read(assets::table("phrases/en.toml"), "phrases/en.toml");
+  if (!phrases) {
+    fmt::print(stderr, "tellekant-desk: {}\n", phrases.error().what);
+    return 2;
+  }
+  Window window;
+  if (!window.open()) {
+    fmt::print(stderr, "tellekant-desk: no window can be opened here: is there a screen, and OpenGL 3.2?\n");
+    return 3;
+  }
+  Desk desk(*phrases, state_folder(), [] { glfwPostEmptyEvent(); });
+  desk.scale = window.scale();
+  auto fonts = load_fonts(desk.scale);
+  if (!fonts) {
+    fmt::print(stderr, "tellekant-desk: {}\n", fonts.error().what);
+    return 3;
+  }
+  desk.fonts = *fonts;
+  set_style(desk.theme, desk.scale);
+  desk.textures = {make_texture, drop_texture};
+  desk.folder = std::filesystem::current_path();
+  glfwSetWindowUserPointer(window.handle(), &desk);
+  glfwSetDropCallback(window.handle(), open_dropped);
+  if (file) desk.report(desk.session.open(*file));
+  else desk.session.begin(std::string(assets::table("new.course.toml")));
+  run(desk, window.handle());
+  if (desk.session.saved()) desk.session.leave_unsaved_work();
+  return 0;
+}
+
+}  // namespace app

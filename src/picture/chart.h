@@ -1,0 +1,54 @@
+// The design as a chart for the screen: one unit of the list is one thread of the cloth, its origin the upper left of what is seen. Only what is seen is
+// listed.
+#pragma once
+
+#include <vector>
+
+#include "cloth/index.h"
+#include "list/list.h"
+#include "plan/plan.h"
+
+namespace picture {
+
+/// What lies where in one plan, made once.
+class ChartIndex {
+ public:
+  ChartIndex(const course::Course& course, const plan::Plan& plan);
+  struct Lying {
+    cloth::Stitch stitch;
+    int part = 0;
+    int lesson = 0;  ///< the first lesson that works it; 0 where none does
+  };
+  /// In order of part and stitch.
+  std::vector<Lying> in(cloth::Box box) const;
+
+ private:
+  cloth::Index index_;
+  std::vector<int> part_, lesson_;
+};
+
+/// The chart's colours; light and dark are the caller's.
+struct ChartColours {
+  list::Colour ground, grid, grid_fourth, now, before, later, ink, accent;
+};
+
+struct ChartNeedle {
+  int trail = 0;
+  int stitch = 0;  ///< the needle has come up and gone down for all stitches of the section up to this one
+};
+
+struct ChartView {
+  double x = 0, y = 0;           ///< the hole (in parts of a thread) at the upper left
+  double width = 60, height = 40;///< threads seen
+  double pixels = 16;            ///< of one thread, to leave out what would be too fine to see
+  int lesson = 1;
+  bool back = false;             ///< dashes for the thread on the back of this lesson's stitches up to the needle
+  bool mirror = false;           ///< the left hand's picture: x, width are those of the mirrored design
+  course::Line line = course::Line::thread;
+  std::optional<ChartNeedle> needle;
+  int picked = -1;               ///< part drawn in the accent, -1: none
+};
+
+list::List chart(const course::Course& course, const plan::Plan& plan, const ChartIndex& index, const ChartView& view, const ChartColours& colours);
+
+}  // namespace picture

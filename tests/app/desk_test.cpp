@@ -1,0 +1,113 @@
+// The window's panels driven by keys and clicks without a window: what is asked for is done, to the course file and to how it is looked at.
+#include "app/windowless.h"
+#include "file/course_file.h"
+#include "list/contrast.h"
+
+namespace {
+
+const std::string frost = std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml";
+constexpr float second_card_x = 300, cards_y = 110;
+
+}  // namespace
+
+TEST_CASE("a course opens, its lessons stand in a row, a click chooses one") {
+  Windowless w(frost);
+  REQUIRE(w.desk->plan());
+  CHECK(w.desk->lesson == 1);
+  w.click(second_card_x, cards_y);
+  CHECK(w.desk->lesson == 2);
+  w.mapped(ImGuiKey_PageDown);
+  CHECK(w.desk->lesson == 3);
+}
+
+TEST_CASE("the needle walks by keys: step, before, next corner, end, home; playing moves it on") {
+  Windowless w(frost);
+  w.mapped(ImGuiKey_PageDown);
+  w.mapped(ImGuiKey_PageDown);
+  w.key('N');
+  w.key('N');
+  w.key('P');
+  CHECK(w.desk->walk.step == 1);
+  w.key('C');
+  const auto corner = app::walk_place(*w.desk);
+  REQUIRE(corner);
+  const auto& stitches = w.desk->plan()->trails[static_cast<std::size_t>(corner->trail)].trail.stitches;
+  CHECK(stitches[static_cast<std::size_t>(corner->stitch)].leg != stitches[static_cast<std::size_t>(corner->stitch - 1)].leg);
+  w.mapped(ImGuiKey_End);
+  CHECK(w.desk->walk.step == 155);
+  w.mapped(ImGuiKey_Home);
+  CHECK(w.desk->walk.step == 0);
+  w.key(' ');
+  CHECK(w.desk->walk.playing);
+  w.frames(60);
+  CHECK(w.desk->walk.step >= 1);
+}
+
+TEST_CASE("adding a lesson changes the course file; undo and redo by keys bring the very bytes") {
+  Windowless w(frost);
+  const std::string before = w.desk->session.text();
+  w.click(1330, cards_y);
+  const std::string after = w.desk->session.text();
+  CHECK(after.find("title = \"A new lesson\"") != std::string::npos);
+  CHECK(file::read(after).faults.empty());
+  w.key('Z', true);
+  CHECK(w.desk->session.text() == before);
+  w.key('Y', true);
+  CHECK(w.desk->session.text() == after);
+  w.key('S', true);
+  CHECK(bytes_of(w.folder / "a.course.toml") == after);
+  CHECK(w.desk->session.saved());
+}
+
+TEST_CASE("closing with unsaved work asks; the wheel zooms about the pointer; light and dark, both hands") {
+  Windowless w(frost);
+  w.click(1330, cards_y);
+  w.key('Q', true);
+  CHECK(!w.desk->quit);
+  CHECK(w.desk->asking == app::Asking::unsaved_quit);
+  w.desk->asking = app::Asking::nothing;
+  w.settle();
+  const float pixels = w.desk->view.pixels;
+  ImGui::GetIO().MousePos = {500, 400};
+  w.frames(2);
+  ImGui::GetIO().MouseWheel = 1;
+  w.frames(1);
+  CHECK(w.desk->view.pixels > pixels);
+  w.key('D');
+  CHECK(w.desk->light == app::Light::dark);
+  w.key('L');
+  CHECK(w.desk->hand == say::Hand::left);
+}
+
+TEST_CASE("the pages of a lesson are the real ones, and can be written") {
+  Windowless w(frost);
+  int made = 0;
+  w.desk->textures = {[&](const paint::Pixels& pixels) { made = pixels.width; return static_cast<void*>(&made); }, [](void*) {}};
+  w.key('P', true);
+  w.frames(3);
+  CHECK(w.desk->asking == app::Asking::pages);
+  CHECK(w.desk->preview.pages >= 1);
+  CHECK(made == 1240);  // 210 mm at 150 dots an inch
+}
+
+TEST_CASE("a file with faults opens as a list of them, beside an unharmed window") {
+  Windowless w(frost);
+  std::ofstream(w.folder / "bad.course.toml") << "format = 1\n[course]\ntitel = \"x\"\n";
+  REQUIRE(w.desk->session.open(w.folder / "bad.course.toml"));
+  w.settle();
+  CHECK(!w.desk->session.faults().empty());
+  w.frames(3);
+  CHECK(!w.desk->plan());
+}
+
+TEST_CASE("text and lines of both themes keep the contrast of WCAG 2.2") {
+  for (const app::Light light : {app::Light::light, app::Light::dark}) {
+    const app::Theme t = app::theme(light);
+    CHECK(list::contrast(t.ink, t.panel) >= 7);
+    CHECK(list::contrast(t.quiet, t.panel) >= 4.5);
+    CHECK(list::contrast(t.on_deep, t.deep) >= 4.5);
+    CHECK(list::contrast(t.accent, t.panel) >= 4.5);
+    CHECK(list::contrast(t.chart.now, t.chart.ground) >= 4.5);
+    CHECK(list::contrast(t.chart.before, t.chart.ground) >= 2);
+  }
+}

@@ -1,0 +1,70 @@
+// The toolkit without a window: frames are made, keys and clicks go in, nothing is shown.
+#pragma once
+
+#include <doctest/doctest.h>
+
+#include "app/panels.h"
+#include "assets/assets.h"
+#include "folder.h"
+
+struct Windowless {
+  TestFolder folder;
+  words::Phrases phrases;
+  std::unique_ptr<app::Desk> desk;
+
+  explicit Windowless(const std::string& course_file) : phrases(*words::Phrases::read(assets::table("phrases/en.toml"), "en.toml")) {
+    ImGui::CreateContext();
+    ImGuiIO& io = ImGui::GetIO();
+    io.IniFilename = nullptr;
+    io.DisplaySize = {1440, 900};
+    io.DeltaTime = 1.0F / 60;
+    for (int k = 0; k < ImGuiKey_COUNT; ++k) io.KeyMap[k] = 400 + k;
+    desk = std::make_unique<app::Desk>(phrases, folder.path, [] {});
+    desk->fonts = *app::load_fonts(1);
+    unsigned char* pixels = nullptr;
+    int w = 0, h = 0;
+    io.Fonts->GetTexDataAsAlpha8(&pixels, &w, &h);
+    app::set_style(desk->theme, 1);
+    desk->folder = folder.path;
+    std::filesystem::copy_file(course_file, folder / "a.course.toml");
+    REQUIRE(desk->session.open(folder / "a.course.toml"));
+    settle();
+  }
+  ~Windowless() {
+    desk.reset();
+    ImGui::DestroyContext();
+  }
+  Windowless(const Windowless&) = delete;
+  Windowless& operator=(const Windowless&) = delete;
+
+  void frames(int n) {
+    for (int i = 0; i < n; ++i) {
+      ImGui::NewFrame();
+      app::frame(*desk, 1440, 900, 1.0 / 60);
+      ImGui::Render();
+    }
+  }
+  void settle() {
+    desk->session.wait();
+    frames(3);
+  }
+  void key(int code, bool control = false) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.KeyCtrl = control;
+    io.KeysDown[code] = true;
+    frames(1);
+    io.KeysDown[code] = false;
+    io.KeyCtrl = false;
+    settle();
+  }
+  void mapped(ImGuiKey which) { key(400 + which); }
+  void click(float x, float y, int button = 0) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.MousePos = {x, y};
+    frames(2);
+    io.MouseDown[button] = true;
+    frames(1);
+    io.MouseDown[button] = false;
+    settle();
+  }
+};
