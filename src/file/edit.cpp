@@ -76,7 +76,8 @@ class Blocks {
     const Outline shape = outline(text_);
     std::vector<std::pair<std::size_t, std::string>> begins{{0, ""}};
     for (const Statement& statement : shape.statements)
-      if (statement.header) begins.emplace_back(with_comments(text_, statement.begin), name_of(std::string_view(text_).substr(statement.begin)));
+      if (statement.header)
+        begins.emplace_back(with_comments(text_, statement.begin), name_of(std::string_view(text_).substr(statement.begin)));
     for (std::size_t i = 0; i < begins.size(); ++i) {
       const std::size_t end = i + 1 < begins.size() ? begins[i + 1].first : text_.size();
       blocks_.push_back(text_.substr(begins[i].first, end - begins[i].first));

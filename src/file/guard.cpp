@@ -8,16 +8,17 @@ namespace file {
 namespace {
 
 std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines, const Outline& outline) {
-  const base::TextPlace place = lines.place_of(s.begin);
-  const int length = lines.rest_of_line(place);
-  if (s.depth > bracket_limit)
-    return base::Fault{place, length, fmt::format("{} brackets within brackets", s.depth), fmt::format("at most {}", bracket_limit), ""};
+  const auto whole = [&](std::string found, std::string expected) {
+    const base::TextPlace place = lines.place_of(s.begin);
+    return base::Fault{place, lines.rest_of_line(place), std::move(found), std::move(expected), ""};
+  };
+  if (s.depth > bracket_limit) return whole(fmt::format("{} brackets within brackets", s.depth), fmt::format("at most {}", bracket_limit));
   if (s.most_dots > key_dot_limit)
-    return base::Fault{place, length, fmt::format("a key of {} names parted by dots", s.most_dots + 1),
-                       fmt::format("at most {} names", key_dot_limit + 1), ""};
+    return whole(fmt::format("a key of {} names parted by dots", s.most_dots + 1), fmt::format("at most {} names", key_dot_limit + 1));
   if (s.long_word)
     return base::Fault{lines.place_of(*s.long_word), static_cast<int>(word_limit), "a value that goes on and on without quotation marks",
                        fmt::format("a number, a date or a word of at most {} characters; a text stands in \"...\"", word_limit), ""};
+  if (s.no_value) return Slip{"array", "", *s.no_value, lines, outline}.here("a value, or ] to close the list");
   if (s.nameless) return Slip{"key", "", *s.nameless, lines, outline}.here(std::string(plain_name));
   return std::nullopt;
 }

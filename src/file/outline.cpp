@@ -73,7 +73,8 @@ class Scanner {
     constexpr std::string_view begins_name = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_\"'";
     const bool many = text_.substr(begin, 2) == "[[";
     const std::size_t at = std::min(text_.find_first_not_of(" \t", begin + (many ? 2 : 1)), text_.size());
-    const bool fine = at == text_.size() || begins_name.find(text_[at]) != std::string_view::npos || text_[at] == ']' || (text_[at] == '[' && !many);
+    const bool fine =
+        at == text_.size() || begins_name.find(text_[at]) != std::string_view::npos || text_[at] == ']' || (text_[at] == '[' && !many);
     return fine ? std::nullopt : std::optional(at);
   }
 
@@ -84,7 +85,7 @@ class Scanner {
       case '#': remark(s); break;
       case '"': case '\'': text(); break;
       case '[': case '{': open(s); break;
-      case ']': case '}': close(); break;
+      case ']': case '}': close(s); break;
       case ',': in_key_ = !brackets_.empty() && text_[brackets_.back()] == '{'; key_dots_ = 0; ++at_; break;
       case '=': in_key_ = false; ++at_; break;
       default: word(s);
@@ -106,7 +107,10 @@ class Scanner {
     ++at_;
   }
 
-  void close() {
+  bool in_list() const { return !brackets_.empty() && text_[brackets_.back()] == '['; }
+
+  void close(Statement& s) {
+    if (in_list() && now() == '}' && !s.header && !s.no_value) s.no_value = at_;
     if (!brackets_.empty()) brackets_.pop_back();
     in_key_ = false;
     ++at_;
@@ -117,6 +121,7 @@ class Scanner {
     at_ = std::min(text_.find_first_of(not_bare, at_), text_.size());
     if (!in_key_) {
       if (at_ - begin > word_limit && !s.long_word) s.long_word = begin;
+      if (in_list() && !s.no_value) s.no_value = odd_break(begin);
       return;
     }
     const auto dots = static_cast<int>(std::count(text_.begin() + begin, text_.begin() + at_, '.'));
@@ -124,6 +129,13 @@ class Scanner {
     s.dots += dots;
     s.most_dots = std::max(s.most_dots, key_dots_);
     if (s.header || brackets_.empty()) s.segments += dots;
+  }
+
+  /// The first U+0085, U+2028 or U+2029 of the word that ends here.
+  std::optional<std::size_t> odd_break(std::size_t begin) const {
+    const std::string_view word = text_.substr(begin, at_ - begin);
+    const std::size_t first = std::min({word.find("\u0085"), word.find("\u2028"), word.find("\u2029")});
+    return first == std::string_view::npos ? std::nullopt : std::optional(begin + first);
   }
 
   /// A text in quotation marks, one line or several; one that is never closed ends with its line, or with the file.

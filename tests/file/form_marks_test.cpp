@@ -117,6 +117,12 @@ b = 3
    3,
      ^
 )");
+  CHECK(faults_of(R"(a = [1, }
+)") ==
+        R"(x:1:9: found "}"; expected a value, or ] to close the list
+  a = [1, }
+          ^
+)");
   CHECK(faults_of(R"(a = { x = 1,
 )") ==
         R"(x:1:13: found the end of the line; expected } in the same line: a table in { } stands on one line

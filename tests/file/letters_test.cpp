@@ -94,6 +94,8 @@ TEST_CASE("places are the same with a mark and with other line ends") {
 TEST_CASE("a lone carriage return and odd blanks are told") {
   CHECK(file::read("a = 1\rb = 2\n").faults.at(0).expected == "an ordinary line end");
   CHECK(file::read("a\u00A0= 1\n").faults.at(0).found == "a non-breaking space");
+  for (const char* text : {"a = [\u0085]", "a = [\u2028]", "a = [1,\u2029]"})
+    CHECK(file::read(text).faults.at(0).expected == "a value, or ] to close the list");
   CHECK(file::read("# \x01\n").faults.at(0).found == "the control character 0x01");
 }
 

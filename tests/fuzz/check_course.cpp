@@ -17,7 +17,8 @@ void check_faults(std::string_view bytes, const base::Faults& faults) {
     base::require(before <= fault.place, "faults come in order of place");
     base::require(fault.place.line <= lines, "a fault stands within the text");
     base::require((fault.place.line > 0) == (fault.place.column > 0), "a fault has a line and a column or neither");
-    base::require(fault.length >= 1 && !fault.found.empty() && !fault.expected.empty(), "a fault says what was found and what was expected");
+    base::require(fault.length >= 1 && !fault.found.empty() && !fault.expected.empty(),
+                  "a fault says what was found and what was expected");
     base::require(base::render("x", bytes, fault).back() == '\n', "a fault is shown in whole lines");
     before = fault.place;
   }
