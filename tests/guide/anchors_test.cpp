@@ -134,6 +134,28 @@ TEST_CASE("the first thread of a part runs under another part's stitches where t
   CHECK(guide::anchors(far.course, far.trails, 1, tail)[0].later);
 }
 
+TEST_CASE("two trails of one item: neither is before the other") {
+  Whole whole = plan(cable("E 40", 2, "[0, 0]") + cable("E 40", 2, "[0, 8]"));
+  for (auto& trail : whole.trails) trail.sections.push_back({1, 0, 0, static_cast<int>(trail.trail.stitches.size()) - 1});
+  check(whole);
+  CHECK(guide::anchors(whole.course, whole.trails, 1, tail)[0].later);
+}
+
+TEST_CASE("a thread that begins far from all that stands waits too, and is not held across the gap") {
+  Whole whole = plan(cable("E 40"));
+  auto& trail = whole.trails[0].trail;
+  for (std::size_t k = 20; k < trail.stitches.size(); ++k) {
+    trail.stitches[k].up.y += 60;
+    trail.stitches[k].down.y += 60;
+  }
+  trail.ends = {0, 20};
+  whole.work(0, 1);
+  check(whole);
+  const auto anchors = guide::anchors(whole.course, whole.trails, 0, tail);
+  CHECK(anchors[2].later);
+  for (const auto& s : anchors[3].under) CHECK(s.a.y >= 60);
+}
+
 TEST_CASE("one stitch alone is held by itself") {
   Whole whole = plan(ring);
   whole.trails[0].trail.stitches.resize(1);

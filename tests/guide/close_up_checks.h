@@ -28,6 +28,12 @@ inline bool of_corner(const guide::CloseUp& c) {
   return c.shows == guide::Shows::corner || c.shows == guide::Shows::step_back || c.shows == guide::Shows::second_pass;
 }
 
+inline bool worked_in(const worked_course::Whole& whole, int trail, int stitch, int lesson) {
+  const auto& sections = whole.trails[trail].sections;
+  return std::any_of(sections.begin(), sections.end(),
+                     [&](const auto& s) { return s.lesson == lesson && s.first <= stitch && stitch <= s.last; });
+}
+
 /// What holds of every close-up of a lesson. Empty where all is well.
 inline std::string trouble(const worked_course::Whole& whole, const std::vector<guide::CloseUp>& close_ups, int lesson) {
   std::string text;
@@ -41,10 +47,7 @@ inline std::string trouble(const worked_course::Whole& whole, const std::vector<
     if (c.window.width() < 12 || c.window.height() < 10) tell(c, "small window");
     for (int k = c.first; k <= c.last; ++k) {
       if (!c.window.widened(-2).holds(stitches[k].up) || !c.window.widened(-2).holds(stitches[k].down)) tell(c, "point outside");
-      const auto& sections = whole.trails[c.trail].sections;
-      const bool worked =
-          std::any_of(sections.begin(), sections.end(), [&](const auto& s) { return s.lesson == lesson && s.first <= k && k <= s.last; });
-      if (!worked) tell(c, "stitch of another lesson numbered");
+      if (!worked_in(whole, c.trail, k, lesson)) tell(c, "stitch of another lesson numbered");
     }
     std::vector<int> back;
     for (int k = c.first; k <= c.last; ++k)
@@ -58,16 +61,17 @@ inline std::string trouble(const worked_course::Whole& whole, const std::vector<
 /// Corners of the lesson on trails worked turn about, those cut by its sections included.
 inline std::vector<naive::Corner> corners_of(const worked_course::Whole& whole, int lesson) {
   std::vector<naive::Corner> of_lesson;
-  for (std::size_t t = 0; t < whole.trails.size(); ++t)
-    for (const naive::Corner& c : naive::corners(whole, static_cast<int>(t))) {
-      const auto worked = [&](int stitch) {
-        const auto& sections = whole.trails[t].sections;
-        return std::any_of(sections.begin(), sections.end(),
-                           [&](const auto& s) { return s.lesson == lesson && s.first <= stitch && stitch <= s.last; });
-      };
-      if (worked(c.turn) && worked(c.turn - 1)) of_lesson.push_back(c);
-    }
+  for (int t = 0; t < static_cast<int>(whole.trails.size()); ++t)
+    for (const naive::Corner& c : naive::corners(whole, t))
+      if (worked_in(whole, t, c.turn, lesson) && worked_in(whole, t, c.turn - 1, lesson)) of_lesson.push_back(c);
   return of_lesson;
+}
+
+/// Is all that is to be shown round the corner worked in the lesson?
+inline bool whole_corner(const worked_course::Whole& whole, const naive::Corner& c, int lesson) {
+  for (int k = c.first; k < c.first + static_cast<int>(c.around.size()); ++k)
+    if (!worked_in(whole, c.trail, k, lesson)) return false;
+  return true;
 }
 
 /// Is every corner in exactly one window, like ones together and unlike ones apart?
@@ -87,6 +91,11 @@ inline std::string mix_up(const worked_course::Whole& whole, const std::vector<g
     for (std::size_t k = 0; k < i; ++k)
       if (naive::alike(corners[i], corners[k]) != (window[i] == window[k]))
         return "corners that differ share a window, or like ones do not";
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const guide::CloseUp& shown = close_ups[window[i]];
+    if (whole_corner(whole, corners[i], lesson) && shown.last - shown.first + 1 != static_cast<int>(corners[i].around.size()))
+      return "a window cut short where a like corner is whole";
+  }
   return "";
 }
 

@@ -14,6 +14,7 @@ struct Corner {
   int turn = 0;  ///< first stitch of the new leg
   cloth::Hole hole;
   std::vector<trail::Worked> around;
+  int first = 0;  ///< stitch with which `around` begins; in a circle it may lie before the trail's first
 };
 
 using Leg = std::vector<trail::Worked>;
@@ -33,13 +34,14 @@ inline int rhythm(const Leg& leg) {
 }
 
 /// What is shown round the corner of two legs: it begins with the first row and leaves no pair half, where that leaves something.
-inline Leg around(const Leg& before, const Leg& after) {
+inline Corner corner(int trail, int turn, const Leg& before, const Leg& after) {
   Leg left = end_of(before), right = reversed(end_of(reversed(after)));
   if (left.empty() ? false : left[0].run == 1 && rhythm(left) > 1) left.erase(left.begin());
   const int first = (left.empty() ? right : left)[0].run;
   if (!right.empty() && right.back().run == first && rhythm(right) > 1) right.pop_back();
+  const int begin = turn - static_cast<int>(left.size());
   left.insert(left.end(), right.begin(), right.end());
-  return left;
+  return {trail, turn, {}, left, begin};
 }
 
 inline std::vector<Corner> corners(const worked_course::Whole& whole, int trail) {
@@ -58,7 +60,7 @@ inline std::vector<Corner> corners(const worked_course::Whole& whole, int trail)
   for (std::size_t i = 1; i < n; ++i) {
     const Leg& before = round && i == 1 ? split : legs[i - 1];
     const Leg& after = round && i + 1 == n ? split : legs[i];
-    found.push_back({trail, begins[i], {}, around(before, after)});
+    found.push_back(corner(trail, begins[i], before, after));
     std::vector<cloth::Hole> shared;  // the hole in which the first row's stitches on both legs meet
     for (const auto& a : legs[i - 1])
       for (const auto& b : legs[i])
@@ -78,7 +80,7 @@ inline std::vector<Corner> bends(const worked_course::Whole& whole, int trail) {
   for (std::size_t i = 1; i + 1 < features.size(); ++i) {
     if (features[i].hole - features[i - 1].hole == features[i + 1].hole - features[i].hole) continue;
     const auto at = [&](std::size_t k) { return stitches.begin() + static_cast<std::ptrdiff_t>(k); };
-    found.push_back({trail, static_cast<int>(5 * i + 5), {}, {at(5 * i - 2), at(5 * i + 7)}});
+    found.push_back({trail, static_cast<int>(5 * i + 5), {}, {at(5 * i - 2), at(5 * i + 7)}, static_cast<int>(5 * i - 2)});
     for (auto& w : found.back().around) w.run -= static_cast<int>(i);
     for (const auto& s : features[i].stitches)
       for (const auto& t : features[i + 1].stitches)
