@@ -175,7 +175,7 @@ class Finder {
 
   const Sheet& sheet_;
   const guide::CloseUp& close_up_;
-  const Room& room_;
+  const Room room_;
   cloth::Box own_;
   const guide::CountIn* count_in_ = nullptr;
 };

@@ -39,10 +39,27 @@ Foot::Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const B
     map_ = map.outline(order_);
     uses.add(map_->uses);
   }
-  const double map_width = map_ ? std::max(map_->width, 40.0) + gap : 0;
-  if (!uses.marks.empty()) legend_.emplace(sheet, uses, sheet.width() - map_width);
+  set_key(uses, first, last);
   lines_ = line_words();
 }
+
+double Foot::map_room() const { return map_ ? std::max(map_->width, 40.0) + gap : 0; }
+
+/// Beside the first block that has room for it, else here.
+void Foot::set_key(const Uses& uses, const Block* first, const Block* last) {
+  if (uses.marks.empty()) return;
+  for (const Block* block = first; block != last; ++block) {
+    if (!block->aside) continue;
+    Legend legend(sheet_, uses, block->aside->w);
+    if (legend.height() > block->aside->h) continue;
+    legend_.emplace(std::move(legend));
+    aside_.emplace(static_cast<std::size_t>(block - first), *block->aside);
+    return;
+  }
+  legend_.emplace(sheet_, uses, sheet_.width() - map_room());
+}
+
+double Foot::strip() const { return std::max(map_ ? map_->height : 0.0, legend_ && !aside_ ? legend_->height() : 0.0); }
 
 std::string Foot::scale_words() const {
   std::vector<std::pair<int, std::vector<std::string>>> groups;  // tenths of life size, letters
@@ -71,8 +88,7 @@ std::vector<std::string> Foot::line_words() const {
 }
 
 double Foot::height() const {
-  const double strip = std::max(map_ ? map_->height : 0.0, legend_ ? legend_->height() : 0.0);
-  return lines_height() + (strip > 0 ? strip + 4 : 0);
+  return lines_height() + (strip() > 0 ? strip() + 4 : 0);
 }
 
 void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
@@ -86,9 +102,9 @@ void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
   }
   add_text(list, list::Role::text, {right, base - line_height_mm()}, sheet_.say("page.foot.page", {{"page", static_cast<std::int64_t>(page)}, {"of", static_cast<std::int64_t>(of)}}),
            sheet_.styles.body, colour::ink, list::Align::right);
-  const double top = rule - 4 - std::max(map_ ? map_->height : 0.0, legend_ ? legend_->height() : 0.0);
+  const double top = rule - 4 - strip();
   if (map_) put(list, design_.draw(order_).list, {left, top});
-  if (legend_) legend_->draw(list, {map_ ? left + std::max(map_->width, 40.0) + gap : left, top});
+  if (legend_ && !aside_) legend_->draw(list, {left + map_room(), top});
 }
 
 }  // namespace picture

@@ -12,8 +12,14 @@ class Foot {
   Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const Block* last);
   double height() const;
   void draw(list::List& list, std::size_t page, std::size_t of) const;
+  /// Where the key stands beside a block instead of here: which block, counted from the first, and its room there.
+  const std::optional<std::pair<std::size_t, Rect>>& aside() const { return aside_; }
+  void draw_key(list::List& list, Point at) const { legend_->draw(list, at); }
 
  private:
+  void set_key(const Uses& uses, const Block* first, const Block* last);
+  double strip() const;
+  double map_room() const;
   std::vector<std::string> line_words() const;
   std::string scale_words() const;
   double line_height_mm() const { return line_height(sheet_.styles.body); }
@@ -24,6 +30,7 @@ class Foot {
   MapOrder order_;
   std::optional<Picture> map_;  ///< its size and marks
   std::optional<Legend> legend_;
+  std::optional<std::pair<std::size_t, Rect>> aside_;
   std::vector<std::pair<std::string, double>> scales_;
   bool gridded_ = false;
   std::vector<std::string> lines_;

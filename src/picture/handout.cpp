@@ -2,51 +2,42 @@
 #include "picture/handout.h"
 
 #include <algorithm>
-#include <memory>
 
-#include "picture/ink.h"
 #include "picture/overview.h"
 #include "picture/pages.h"
 #include "picture/remembered.h"
+#include "picture/sections.h"
 #include "picture/table.h"
 #include "picture/tell.h"
 
 namespace picture {
 namespace {
 
-constexpr double gap = 7;      // mm between a picture and its words
-constexpr double inset = 3.6;  // mm: the letter's disc stands out of the frame
-
 class Handout {
  public:
-  explicit Handout(const Sheet& sheet) : sheet_(sheet), pages_(sheet) {
-    room_.whole = sheet.width() - inset;
-    room_.beside = sheet.width() - inset - gap - sheet.styles.text_least_mm;
-  }
+  explicit Handout(const Sheet& sheet) : sheet_(sheet), pages_(sheet), sections_(sheet, pages_.room(false)) {}
 
   std::vector<list::List> make() {
+    const bool marks_first = sheet_.styles.key_aside;  // large type has no room for a picture under the title
+    if (marks_first) add_notes_and_marks();
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number) add_close_up(close_up);
     add_other_work();
     add_counts_and_threads();
-    add_lines(tell_notes(sheet_), 4, false);
-    add_lines(tell_marks(sheet_), 6, true);
+    if (!marks_first) add_notes_and_marks();
     return pages_.finish();
   }
 
  private:
-  Column set_in(const Telling& telling, double width) const { return set(telling, std::min(width, sheet_.styles.text_most_mm), sheet_.styles, sheet_.measure); }
-
   /// The first picture goes under the title; a further one has a page to itself if it needs it.
-  void make_room() {
-    const double height = pages_.room(pages_.empty()), words = 9 * line_height(sheet_.styles.body);
-    room_.height = std::clamp(height - inset, 60.0, 140.0);
-    room_.whole_height = std::clamp(height - inset - words, 50.0, 120.0);
+  Room room() const {
+    const double k = sheet_.styles.body.size_pt / 12, height = pages_.room(pages_.empty() && !sheet_.styles.key_aside);
+    const double words = 8 * line_height(sheet_.styles.body);
+    return {sections_.widest_beside(), sections_.widest(), std::clamp(height - letter_inset, 60.0, 140.0), std::clamp(height - letter_inset - words, 60.0 * k, sheet_.styles.key_aside ? 92.0 : 120.0)};
   }
 
   void add_close_up(const guide::CloseUp& close_up) {
-    make_room();
-    CloseUpPicture made = close_up_picture(sheet_, close_up, room_);
+    CloseUpPicture made = close_up_picture(sheet_, close_up, room());
     Telling telling;
     if (close_up.shows == guide::Shows::start && made.count_in && !made.counts_inside) {
       add_overview(close_up, made);
@@ -54,91 +45,19 @@ class Handout {
     } else {
       telling = tell_close_up(sheet_, close_up, made);
     }
-    Block frame;
-    frame.frames = {{close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
-    frame.scales = {{close_up.letter, made.picture.scale}};
-    frame.gridded = true;
-    add_picture(std::move(made.picture), telling, std::move(frame));
+    Block block;
+    block.frames = {{close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
+    block.scales = {{close_up.letter, made.picture.scale}};
+    block.gridded = true;
+    pages_.add(sections_.picture(std::move(made.picture), telling, std::move(block)));
   }
 
   void add_overview(const guide::CloseUp& close_up, const CloseUpPicture& made) {
     Telling telling;
     tell_count_in(sheet_, close_up, made, telling);
-    add_picture(draw_overview(sheet_, close_up, made.count_in->count, std::min(90.0, room_.beside), std::min(72.0, room_.height)), telling, Block{});
-  }
-
-  /// Words beside the picture where both fit so on a page; else under it, in two columns if that is narrow enough, else as running text.
-  void add_picture(Picture picture, const Telling& telling, Block block) {
-    block.uses = picture.uses;
-    block.before = 7;
-    const auto shared = std::make_shared<Picture>(std::move(picture));
-    if (beside(shared, telling, block) || in_two_columns(shared, telling, block)) return;
-    block.height = inset + shared->height;
-    block.keep = true;
-    block.draw = [shared](list::List& list, Point at) { put(list, shared->list, {at.x + inset, at.y + inset}); };
-    pages_.add(std::move(block));
-    add_lines(telling, 3, false);
-  }
-
-  bool beside(const std::shared_ptr<Picture>& picture, const Telling& telling, Block& block) {
-    const double aside = sheet_.width() - inset - picture->width - gap;
-    if (aside < sheet_.styles.text_least_mm - 0.01) return false;
-    const auto column = std::make_shared<Column>(set_in(telling, aside));
-    if (column->height() > std::max(room_.height, picture->height)) return false;
-    block.height = std::max(inset + picture->height, inset + column->height() - 2);
-    block.draw = [picture, column](list::List& list, Point at) {
-      put(list, picture->list, {at.x + inset, at.y + inset});
-      draw_column(list, *column, {at.x + inset + picture->width + gap, at.y + inset - 2});
-    };
-    pages_.add(std::move(block));
-    return true;
-  }
-
-  bool in_two_columns(const std::shared_ptr<Picture>& picture, const Telling& telling, Block& block) {
-    const double half = (sheet_.width() - 10) / 2;
-    if (half < sheet_.styles.text_least_mm) return false;
-    const auto [first, second] = halves(telling, half);
-    const auto left = std::make_shared<Column>(set_in(first, half)), right = std::make_shared<Column>(set_in(second, half));
-    block.height = inset + picture->height + 3 + std::max(left->height(), right->height());
-    if (block.height > pages_.room(false)) return false;
-    block.draw = [picture, left, right, half](list::List& list, Point at) {
-      put(list, picture->list, {at.x + inset, at.y + inset});
-      const double top = at.y + inset + picture->height + 3;
-      draw_column(list, *left, {at.x, top});
-      draw_column(list, *right, {at.x + half + 10, top});
-    };
-    pages_.add(std::move(block));
-    return true;
-  }
-
-  /// Parted before the piece at which both columns come out most alike.
-  std::pair<Telling, Telling> halves(const Telling& telling, double width) const {
-    std::pair<Telling, Telling> best{telling, {}};
-    double least = set_in(telling, width).height();
-    for (std::size_t at = 1; at < telling.pieces().size(); ++at) {
-      if (telling.pieces()[at - 1].how != Telling::How::paragraph) continue;
-      std::pair<Telling, Telling> parted = telling.parted(at);
-      const double height = std::max(set_in(parted.first, width).height(), set_in(parted.second, width).height());
-      if (height < least - 0.01) least = height, best = std::move(parted);
-    }
-    return best;
-  }
-
-  /// Text by itself, line by line, so that it can go on on the next page.
-  void add_lines(const Telling& telling, double before, bool corners) {
-    if (telling.empty()) return;
-    const auto column = std::make_shared<Column>(set_in(telling, sheet_.width()));
-    const bool together = corners && column->height() < 0.5 * sheet_.page.height;  // a list that goes with the map beside it
-    for (std::size_t i = 0; i < column->lines().size(); ++i) {
-      const SetLine& line = column->lines()[i];
-      Block block;
-      block.height = line.height;
-      block.before = i == 0 ? before : 0;
-      block.keep = (together || line.keep) && i + 1 < column->lines().size();
-      block.corners = corners;
-      block.draw = [column, i](list::List& list, Point at) { draw_line_of_type(list, column->lines()[i], at); };
-      pages_.add(std::move(block));
-    }
+    const Room most = room();
+    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, std::min(90.0, std::max(most.beside, 80.0)), std::min(72.0, most.height));
+    pages_.add(sections_.picture(std::move(picture), telling, Block{}));
   }
 
   /// Tables one beside another, then the words on threads; two columns where there is room.
@@ -151,7 +70,7 @@ class Handout {
     for (std::size_t i = 0; i < tables.size(); ++i) {
       const auto table = std::make_shared<SetTable>(sheet_, tables[i], wide);
       const bool with_words = two && i + 1 == tables.size() && !threads.empty();
-      const auto column = with_words ? std::make_shared<Column>(set_in(threads, half)) : nullptr;
+      const auto column = with_words ? std::make_shared<Column>(sections_.column(threads, half)) : nullptr;
       Block block;
       block.before = 7;
       block.height = std::max(table->height(), column ? column->height() : 0.0);
@@ -159,9 +78,16 @@ class Handout {
         table->draw(list, at);
         if (column) draw_column(list, *column, {at.x + wide_half + 9, at.y});
       };
-      pages_.add(std::move(block));
+      pages_.add({std::move(block)});
     }
-    if (!two || tables.empty()) add_lines(threads, 6, false);
+    if (!two || tables.empty()) pages_.add(sections_.text(threads, 6, Sections::Keep::as_text));
+  }
+
+  void add_notes_and_marks() {
+    pages_.add(sections_.text(tell_notes(sheet_), 4, Sections::Keep::as_text));
+    std::vector<Block> marks = sections_.text(tell_marks(sheet_), 6, Sections::Keep::together);
+    for (Block& block : marks) block.corners = true;
+    pages_.add(std::move(marks));
   }
 
   /// Washing and cutting out have no pictures, but words and cautions.
@@ -174,12 +100,12 @@ class Handout {
       telling.paragraph(sheet_.say(key));
       if (work == "cut out") telling.strong(sheet_.say("page.caution.title")), telling.paragraph(sheet_.say("page.caution.scissors"));
     }
-    add_lines(telling, 6, false);
+    pages_.add(sections_.text(telling, 6, Sections::Keep::as_text));
   }
 
   const Sheet& sheet_;
   Pages pages_;
-  Room room_;
+  Sections sections_;
 };
 
 }  // namespace

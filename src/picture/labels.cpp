@@ -15,8 +15,12 @@ namespace {
 constexpr double figure_height = 0.74, comma_depth = 0.14;  // em; figures of both families, measured
 constexpr double letter_height = 0.78, letter_depth = 0.22;
 constexpr double clear = 0.25;                              // mm between a number and anything solid
-constexpr int enough = 16;                                  // good candidates looked for
-constexpr std::size_t kept = 40;                            // candidates kept for one label
+/// How many places are looked at for one number: few at first, more where these do not do.
+struct Search {
+  int enough = 16;        ///< good ones looked for
+  std::size_t kept = 40;  ///< cheapest ones kept
+};
+constexpr Search searches[] = {{16, 40}, {90, 150}};
 constexpr double good = 16;                                 // cost below which a candidate is good
 constexpr double over_stitch = 20, over_pale = 2;            // cost of a leader across one
 
@@ -55,7 +59,7 @@ class Finder {
   Finder(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure)
       : labels_(labels), around_(around), style_(style), measure_(measure), em_(style.size_pt * list::mm_per_pt) {}
 
-  std::vector<Candidate> candidates(std::size_t number) const {
+  std::vector<Candidate> candidates(std::size_t number, const Search& search) const {
     const Label& label = labels_[number];
     const Surroundings near = nearby(label);
     const Rect size = number_room(label.text, style_, measure_, {0, 0});
@@ -63,10 +67,10 @@ class Finder {
     for (const double beyond : {0.0, 0.35, 0.8, 1.4, 2.1, 3.0, 4.0, 5.2, 6.6, 8.2}) {
       for (int way = 0; way < 24; ++way)
         if (const auto candidate = try_at(label, near, size, way, beyond)) found.push_back(*candidate);
-      if (std::count_if(found.begin(), found.end(), [](const Candidate& c) { return c.cost < good; }) >= enough) break;
+      if (std::count_if(found.begin(), found.end(), [](const Candidate& c) { return c.cost < good; }) >= search.enough) break;
     }
     std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
-    if (found.size() > kept) found.resize(kept);
+    if (found.size() > search.kept) found.resize(search.kept);
     return found;
   }
 
@@ -262,6 +266,23 @@ class Chooser {
   std::vector<int> moved_;
 };
 
+Placement placed(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure, const Search& search) {
+  const Finder finder(labels, around, style, measure);
+  std::vector<std::vector<Candidate>> all;
+  for (std::size_t i = 0; i < labels.size(); ++i) all.push_back(finder.candidates(i, search));
+  Chooser chooser(std::move(all));
+  Placement placement;
+  placement.clean = chooser.choose();
+  for (std::size_t i = 0; i < labels.size(); ++i) {
+    PlacedLabel fallback;
+    fallback.box = number_room(labels[i].text, style, measure, labels[i].hole);
+    fallback.base = labels[i].hole;
+    placement.labels.push_back(chooser.of(i) ? chooser.of(i)->placed : fallback);
+    placement.strain = std::max(placement.strain, chooser.of(i) ? chooser.of(i)->cost : 1000.0);
+  }
+  return placement;
+}
+
 }  // namespace
 
 Rect number_room(std::string_view text, list::TypeStyle style, const list::Measure& measure, Point left_end) {
@@ -272,18 +293,10 @@ Rect number_room(std::string_view text, list::TypeStyle style, const list::Measu
 }
 
 Placement place_labels(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure) {
-  const Finder finder(labels, around, style, measure);
-  std::vector<std::vector<Candidate>> all;
-  for (std::size_t i = 0; i < labels.size(); ++i) all.push_back(finder.candidates(i));
-  Chooser chooser(std::move(all));
   Placement placement;
-  placement.clean = chooser.choose();
-  for (std::size_t i = 0; i < labels.size(); ++i) {
-    PlacedLabel fallback;
-    fallback.box = number_room(labels[i].text, style, measure, labels[i].hole);
-    fallback.base = labels[i].hole;
-    placement.labels.push_back(chooser.of(i) ? chooser.of(i)->placed : fallback);
-    placement.strain = std::max(placement.strain, chooser.of(i) ? chooser.of(i)->cost : 1000.0);
+  for (const Search& search : searches) {
+    placement = placed(labels, around, style, measure, search);
+    if (placement.clean) break;
   }
   return placement;
 }

@@ -39,10 +39,10 @@ constexpr double gap = 6;  // mm between columns
 
 }  // namespace
 
-double Legend::line() const { return line_height(sheet_.styles.body) * 1.08; }
-double Legend::unit() const { return sheet_.styles.body.size_pt / 12 * 3.9; }
+double Legend::line() const { return line_height(sheet_->styles.body) * (sheet_->styles.key_aside ? 0.95 : 1.08); }
+double Legend::unit() const { return sheet_->styles.body.size_pt / 12 * 3.9; }
 
-Legend::Legend(const Sheet& sheet, const Uses& uses, double width) : sheet_(sheet), width_(width), sign_(sheet.styles.body.size_pt * 0.95) {
+Legend::Legend(const Sheet& sheet, const Uses& uses, double width) : sheet_(&sheet), width_(width), sign_(sheet.styles.body.size_pt * 0.95) {
   const double column_least = 4.0 * sheet.styles.body.size_pt;
   const int columns = std::max(1, static_cast<int>((width + gap) / (column_least + gap)));
   const double room = (width - (columns - 1) * gap) / columns - sign_;
@@ -70,14 +70,14 @@ double Legend::height() const {
     for (const Entry& entry : column) rows += entry.rows();
     most = std::max(most, rows);
   }
-  return entries_.empty() ? 0 : line_height(sheet_.styles.strong) + 0.25 * em(sheet_.styles.body) + most * line();
+  return entries_.empty() ? 0 : line_height(sheet_->styles.strong) + 0.25 * em(sheet_->styles.body) + most * line();
 }
 
 void Legend::draw(list::List& list, Point at) const {
   if (entries_.empty()) return;
-  add_text(list, list::Role::heading, {at.x, at.y + line_height(sheet_.styles.strong) - 0.36 * em(sheet_.styles.strong)}, sheet_.say("page.key"),
-           sheet_.styles.strong, colour::ink);
-  const double top = at.y + line_height(sheet_.styles.strong) + 0.25 * em(sheet_.styles.body);
+  add_text(list, list::Role::heading, {at.x, at.y + line_height(sheet_->styles.strong) - 0.36 * em(sheet_->styles.strong)}, sheet_->say("page.key"),
+           sheet_->styles.strong, colour::ink);
+  const double top = at.y + line_height(sheet_->styles.strong) + 0.25 * em(sheet_->styles.body);
   const auto columns = static_cast<double>(columns_.size());
   const double wide = (width_ - (columns - 1) * gap) / columns;
   for (std::size_t c = 0; c < columns_.size(); ++c) {
@@ -85,7 +85,7 @@ void Legend::draw(list::List& list, Point at) const {
     for (const Entry& entry : columns_[c]) {
       draw_sign(list, entry.mark, {here.x + (sign_ - 2) / 2, here.y + line() / 2});
       for (const std::string& words : entry.lines) {
-        add_text(list, list::Role::text, {here.x + sign_, here.y + line() - 0.42 * em(sheet_.styles.body)}, words, sheet_.styles.body, colour::ink);
+        add_text(list, list::Role::text, {here.x + sign_, here.y + line() - 0.40 * em(sheet_->styles.body)}, words, sheet_->styles.body, colour::ink);
         here.y += line();
       }
     }

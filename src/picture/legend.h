@@ -24,7 +24,7 @@ class Legend {
   double unit() const;
   void draw_sign(list::List& list, Mark mark, Point middle) const;
 
-  const Sheet& sheet_;
+  const Sheet* sheet_;
   double width_;
   double sign_;  ///< room of the drawing before the words
   std::vector<std::vector<Entry>> columns_;

@@ -16,10 +16,15 @@ using guide::LandmarkKind;
 
 class Overview {
  public:
-  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height)
+  /// `wider`: so many tenths of cloth more on every side.
+  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height, int wider)
       : sheet_(sheet), close_up_(close_up), count_(count) {
-    const cloth::Box box = shown();
+    cloth::Box box = shown();
+    box = box.widened(wider * std::max(box.width(), box.height()) / 10);
     const double scale = std::min({width / (box.width() + 1), height / (box.height() + 1), 3.0});
+    const double k = sheet.styles.body.size_pt / 12;  // lengths are written beside the lines: never too narrow or too low for that
+    widen(box.x0, box.x1, static_cast<int>(std::min(width, 56 * k) / scale));
+    widen(box.y0, box.y1, static_cast<int>(std::min(height, 36 * k) / scale));
     view_ = view_of(box, scale, sheet.voice.hand);
     picture_.width = view_.width();
     picture_.height = view_.height();
@@ -40,6 +45,12 @@ class Overview {
   }
 
  private:
+  static void widen(int& low, int& high, int least) {
+    const int lacking = std::max(0, least - (high - low) - 1);
+    low -= lacking / 2;
+    high += lacking - lacking / 2;
+  }
+
   list::List& list() { return picture_.list; }
   void use(Mark mark) { picture_.uses.marks.insert(mark); }
   bool from_edges() const { return count_.landmark.kind == LandmarkKind::cloth_edges; }
@@ -162,7 +173,14 @@ class Overview {
 }  // namespace
 
 Picture draw_overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height) {
-  return Overview(sheet, close_up, count, width, height).draw();
+  Picture best;
+  for (int wider = 0; wider < 4; ++wider) {
+    Picture picture = Overview(sheet, close_up, count, width, height, wider).draw();
+    const bool clean = picture.clean;
+    if (wider == 0 || clean) best = std::move(picture);
+    if (clean) break;
+  }
+  return best;
 }
 
 }  // namespace picture

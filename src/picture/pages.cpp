@@ -1,6 +1,7 @@
 #include "picture/pages.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "picture/column.h"
 #include "picture/foot.h"
@@ -76,9 +77,13 @@ double Pages::top(bool first_page) const {
   return first_page ? head + 2 + title_column(sheet_).height() + 3 : head + 2;
 }
 
+void Pages::add(std::vector<Block> blocks) {
+  blocks_.insert(blocks_.end(), std::make_move_iterator(blocks.begin()), std::make_move_iterator(blocks.end()));
+}
+
 double Pages::room(bool first_page) const {
-  const double k = sheet_.styles.body.size_pt / 12;
-  return sheet_.page.height - 11 - top(first_page) - 78 * k;
+  const double k = sheet_.styles.body.size_pt / 12, foot = sheet_.styles.key_aside ? 56 * k : 84 * k;
+  return sheet_.page.height - 11 - top(first_page) - foot;
 }
 
 /// Height of these blocks, one under the other.
@@ -88,24 +93,39 @@ double Pages::needed(std::size_t first, std::size_t last) const {
   return sum;
 }
 
-std::vector<Pages::Page> Pages::divide() const {
+bool Pages::fits(std::size_t first, std::size_t last, bool first_page) const {
+  const Foot foot(sheet_, map_, blocks_.data() + first, blocks_.data() + last);
+  return top(first_page) + needed(first, last) + 4 + foot.height() <= sheet_.page.height - 11;
+}
+
+std::vector<Pages::Page> Pages::divide() {
   std::vector<Page> pages;
-  const double bottom = sheet_.page.height - 11;
   std::size_t first = 0;
   while (first < blocks_.size() || pages.empty()) {
-    const double from = top(pages.empty());
-    std::size_t last = first, good = first;
-    while (last < blocks_.size()) {
+    const bool first_page = pages.empty();
+    std::size_t last = first, good = first, possible = first;  // possible: where nothing but the wish to keep it together is broken
+    while (last < blocks_.size() && fits(first, last + 1, first_page)) {
       ++last;
-      const Foot foot(sheet_, map_, blocks_.data() + first, blocks_.data() + last);
-      if (from + needed(first, last) + 4 + foot.height() > bottom) break;
       if (!blocks_[last - 1].keep || last == blocks_.size()) good = last;
+      if (!blocks_[last - 1].bound || last == blocks_.size()) possible = last;
     }
-    if (good == first && first < blocks_.size() && !pages.empty()) good = std::max(first + 1, last - 1);  // a block that no page holds stands alone
+    if (good == first && first < blocks_.size() && last == first && !first_page && blocks_[first].parts) {  // no page holds it whole
+      const std::vector<Block> parts = *blocks_[first].parts;
+      const auto at = blocks_.erase(blocks_.begin() + static_cast<std::ptrdiff_t>(first));
+      blocks_.insert(at, parts.begin(), parts.end());
+      continue;
+    }
+    if (good == first && first < blocks_.size() && !first_page) good = possible > first ? possible : std::max(first + 1, last);
     pages.push_back({first, good});
     first = good;
   }
   return pages;
+}
+
+Point Pages::place_of(const Page& page, std::size_t number, std::size_t block) const {
+  Point at{sheet_.margin(), top(number == 1)};
+  for (std::size_t i = page.first; i < block; ++i) at.y += blocks_[i].height + blocks_[i + 1].before;
+  return at;
 }
 
 list::List Pages::draw(const Page& page, std::size_t number, std::size_t of) const {
@@ -114,17 +134,17 @@ list::List Pages::draw(const Page& page, std::size_t number, std::size_t of) con
   list.height = sheet_.page.height;
   list.title = say::lesson_title(sheet_.voice, sheet_.plan, sheet_.lesson.number);
   Head(sheet_).draw(list);
-  Point at{sheet_.margin(), top(number == 1)};
   if (number == 1) {
     const Column title = title_column(sheet_);
-    draw_column(list, title, {at.x, at.y - 3 - title.height()});
+    draw_column(list, title, {sheet_.margin(), top(true) - 3 - title.height()});
   }
-  for (std::size_t i = page.first; i < page.last; ++i) {
-    if (i > page.first) at.y += blocks_[i].before;
-    blocks_[i].draw(list, at);
-    at.y += blocks_[i].height;
+  for (std::size_t i = page.first; i < page.last; ++i) blocks_[i].draw(list, place_of(page, number, i));
+  const Foot foot(sheet_, map_, blocks_.data() + page.first, blocks_.data() + page.last);
+  foot.draw(list, number, of);
+  if (foot.aside()) {
+    const std::size_t block = page.first + foot.aside()->first;
+    foot.draw_key(list, plus(place_of(page, number, block), {foot.aside()->second.x, foot.aside()->second.y}));
   }
-  Foot(sheet_, map_, blocks_.data() + page.first, blocks_.data() + page.last).draw(list, number, of);
   return list;
 }
 

@@ -58,6 +58,7 @@ class Maker {
         Piece piece = build(way, off, side);
         keep_clear_of(before, piece);
         piece.cost += (off == std::round(off) ? std::abs(off) : std::abs(off) + 0.6) + (off * outward < 0 ? 2.5 : 0) + (side * outward < 0 ? 1.5 : 0) + (side > 0 ? 0.1 : 0);
+        if (off * side < 0) piece.cost += step_between(way) > 1 ? 20 : 0.4;  // the joint to the hole runs on that side
         if (piece.cost < best.cost - 1e-9) best = std::move(piece);
       }
     return best;

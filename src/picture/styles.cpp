@@ -27,6 +27,7 @@ Styles styles_for(Print print) {
   s.scale_wanted = 6;
   s.scale_least = 4.4;
   s.number_least_pt = 10.5;
+  s.key_aside = true;
   s.text_least_mm = 112;
   s.text_most_mm = 190;
   return s;

@@ -35,6 +35,7 @@ struct Styles {
   double scale_wanted = 4.2;  ///< mm a thread
   double scale_least = 3.0;   ///< smallest scale at which stitches are numbered
   double number_least_pt = 7;
+  bool key_aside = false;     ///< the key stands beside the picture and the words under it: for large type
   double text_least_mm = 74;  ///< narrowest column of running text
   double text_most_mm = 150;  ///< widest: some 70 letters a line
 };

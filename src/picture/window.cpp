@@ -76,6 +76,10 @@ class Window {
     RulerGround ground;
     for (const Seen& s : seen_) (is_landmark(s.stitch) ? ground.landmark : s.stage == Stage::later ? ground.later : ground.stitched).push_back(capsule(s));
     for (const HoleNumbers& hole : holes_) ground.stitched.push_back(mark_room(hole.hole));
+    if (order_.count->landmark.kind == guide::LandmarkKind::cloth_middle) {
+      const auto folds = fold_lines(view_.at(order_.count->landmark.hole), view_.rect());
+      ground.later.insert(ground.later.end(), folds.begin(), folds.end());
+    }
     const guide::Count& count = *order_.count;
     ruler_ = picture::make_ruler(count.landmark.hole, count.legs, view_, ground, sheet_.styles.ruler, sheet_.measure);
     picture_.clean = picture_.clean && ruler_.clear;
