@@ -10,7 +10,12 @@ class Pairs {
   /// Two stitches side by side; a pair never lies over the end of the circle.
   bool pair(int i) const { return 0 <= i && i + 1 < size() && at(i).run == 0 && at(i + 1).run == 1 && !at(i).over && !at(i + 1).over; }
   bool forward(int i) const { return !at(i).backward && !at(i + 1).backward; }
-  bool between_pairs(int i) const { return like(i, i - 2) && like(i, i + 2); }
+  /// Are there so many pairs of the same leg on either side?
+  bool between_pairs(int i, int pairs) const {
+    for (int k = 1; k <= pairs; ++k)
+      if (!like(i, i - 2 * k) || !like(i, i + 2 * k)) return false;
+    return true;
+  }
 
  private:
   const Worked& at(int i) const { return stitches_[static_cast<std::size_t>(i)]; }
@@ -29,7 +34,9 @@ std::vector<int> collect(int size, Holds holds) {
 std::vector<int> turn_about_starts(const Round& round) {
   const Pairs pairs(round);
   const int n = pairs.size();
-  auto starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i); });
+  // Two pairs from a corner the round can be closed before the corner's own stitches come into the same picture.
+  auto starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i, 2); });
+  if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i, 1); });
   if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i); });
   if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i); });
   return starts.empty() ? std::vector{0} : starts;
