@@ -39,7 +39,9 @@ struct Rules {
   std::vector<cloth::Box> keep_clear;    ///< what back thread must not cross: openings, present or to be cut
 };
 
-/// Plans one pass in time linear in its stitches (exact for turn about: dynamic programming over the way of the last stitch).
+/// Plans one pass in time linear in its stitches. Exact: the order of rows follows from the laws, their stitches' ways and those of blocks from
+/// dynamic programming over the way of the last one. Two runs for turn about, their stitches free each way. Where law 2 cannot be kept (both
+/// ends of the way on lie in one hole) make_trail parts the thread there.
 Round plan_round(const stitch::Pass& pass, const Rules& rules);
 
 /// Thread on the back that is not straight: from the last hole over `via`, each leg under stitches worked before.
@@ -70,7 +72,8 @@ struct Lengths {
 /// that costs little.
 Trail make_trail(const Round& round, int start, const Rules& rules, const Lengths& lengths);
 
-/// Corners of the trail in needle order: between which stitches the leg changes, and what is worked over there.
+/// Corners of the trail in needle order: between which stitches the leg changes, and what is worked over there. Every step back belongs to the
+/// nearest corner; one that is nearer to a free end to none.
 struct Turning {
   int before = 0;               ///< last stitch of the rhythm before the corner
   int after = 0;                ///< first stitch of the rhythm after it
@@ -78,7 +81,8 @@ struct Turning {
 };
 std::vector<Turning> turnings(const Trail& trail);
 
-/// Threads used on front and back by stitches first..last of the trail.
+/// Threads used on front and back by stitches first..last of the trail, each with the back thread that leads to it: so the stretches of a
+/// trail add up to the whole.
 double thread_of(const Trail& trail, int first, int last);
 
 }  // namespace trail
