@@ -100,19 +100,29 @@ TEST_CASE("at a free end the stitch over itself is the step back") {
   CHECK_FALSE(round.stitches[round.stitches.size() - 2].backward);
 }
 
-TEST_CASE("a circle may begin at level pairs between other pairs of their leg") {
+TEST_CASE("a circle may begin at level pairs that have two others of their leg on either side") {
   const Round round = planned(cable(octagon));
   REQUIRE(!round.starts.empty());
   CHECK(std::is_sorted(round.starts.begin(), round.starts.end()));
   for (const int start : round.starts) {
-    for (int k = start - 2; k < start + 4; ++k) {
+    for (int k = start - 4; k < start + 6; ++k) {
       const Worked& w = round.stitches[static_cast<std::size_t>(k)];
       CHECK(w.leg == round.stitches[static_cast<std::size_t>(start)].leg);
-      CHECK(w.run == (k - start + 2) % 2);
+      CHECK(w.run == (k - start + 4) % 2);
       CHECK_FALSE(w.over);
     }
   }
   CHECK(planned(cable("E 20")).starts == std::vector{0});
+}
+
+TEST_CASE("legs of three or four pairs: a pair between two others") {
+  for (const auto* path : {"SE 8, SW 8, NW 8, NE 8", "E 10, S 10, W 10, N 10"}) {
+    const Round round = planned(cable(path, 2, "left"));
+    REQUIRE(!round.starts.empty());
+    for (const int start : round.starts)
+      for (int k = start - 2; k < start + 4; ++k)
+        CHECK(round.stitches[static_cast<std::size_t>(k)].leg == round.stitches[static_cast<std::size_t>(start)].leg);
+  }
 }
 
 TEST_CASE("short legs: any level pair, at last the first stitch") {
