@@ -92,9 +92,22 @@ TEST_CASE("count-from-missing: the teacher's own landmark must be stitched by th
   CHECK(rules_of(course_of(ring + border_from)) == "count-from-missing");
 }
 
-TEST_CASE("thread-parted is a note") {
-  const auto snags = snags_of(course_of(part_text("row", "blocks", "[0, 0]", "path = \"E 3 apart\""), "back_limit = 5"));
+TEST_CASE("thread-parted is a note, told where the first way is too long; a change after a worked-off length is none") {
+  const course::Course course = course_of(ring);
+  plan::Plan plan;
+  plan.trails.emplace_back();
+  auto& trail = plan.trails[0].trail;
+  trail.stitches.resize(3);
+  trail.stitches[0] = {{0, 0}, {4, 0}};
+  trail.stitches[1] = {{0, 1}, {4, 1}};
+  trail.stitches[2] = {{40, 1}, {44, 1}};
+  trail.ends = {0, 1, 2};
+  std::vector<check::Snag> snags;
+  for (const check::Rule& rule : check::rules())
+    if (rule.id == "thread-parted") rule.look(course, plan, snags);
   REQUIRE(snags.size() == 1);
-  CHECK(snags[0].rule == "thread-parted");
   CHECK(snags[0].severity == check::Severity::note);
+  CHECK(snags[0].numbers.at("n") == 1);
+  CHECK(snags[0].at == cloth::Hole{4, 1});
+  CHECK(snags[0].also_at == cloth::Hole{40, 1});
 }
