@@ -38,6 +38,8 @@ class Window {
     picture_.window = order.window;
     holes_ = numbers_of(trail_, order.first, order.last);
     seen_ = stitches_in(sheet.course, sheet.plan, order.window.widened(1), order.moment);
+    const Rect inside = grown(view_.rect(), -0.4);  // what only touches the frame is not to be seen
+    std::erase_if(seen_, [&](const Seen& s) { return !meet(inside, capsule(s)); });
     if (order.count) landmark_ = landmark_stitches(sheet.course, order.count->landmark);
   }
 
@@ -101,17 +103,10 @@ class Window {
     for (const Seen& s : seen_) {
       if (s.stage != stage || is_landmark(s.stitch)) continue;
       draw_stitch(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), s.width * view_.scale, gap(), stage, s.doubled);
-      if (!shows(s.stitch)) continue;
       if (stage == Stage::later) use(Mark::later);
       if (stage == Stage::before) use(s.doubled ? Mark::before_double : Mark::before);
       if (stage == Stage::now) use(s.doubled ? Mark::now_double : Mark::now);
     }
-  }
-
-  /// Is enough of it inside the frame to be seen as a stitch?
-  bool shows(const cloth::Stitch& s) const {
-    const cloth::Box& w = order_.window;
-    return w.holds(s.a) || w.holds(s.b);
   }
 
   void draw_backs() {
