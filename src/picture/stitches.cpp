@@ -66,7 +66,7 @@ void add_trail(const plan::Plan& plan, int t, const Moment& moment, Gatherer& ga
   }
 }
 
-/// Tex of pearl cotton by size, from makers' labels by memory (trade.md, Cloth).
+/// Tex of pearl cotton by size, from makers' labels by memory.
 double tex_of(const course::Thread& thread) {
   if (thread.tex) return *thread.tex;
   switch (thread.pearl.value_or(5)) {

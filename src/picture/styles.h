@@ -1,4 +1,4 @@
-// How pages look: colours, line widths, type. Contrasts are held by tests against WCAG 2.2 (trade.md, Print): what must be seen on white
+// How pages look: colours, line widths, type. Contrasts are held by tests against WCAG 2.2: what must be seen on white
 // has 3 at the least, type 4.5; whatever must be told apart differs by its shape too.
 #pragma once
 

@@ -1,5 +1,5 @@
 // Blocks (kloster blocks): 5 satin stitches side by side over 4 threads, in straight rows that share their end stitch or leave four threads
-// free, and in staircases whose neighbours turn and share one corner hole (trade.md, Blocks; Archer). All blocks of a part lie on one
+// free, and in staircases whose neighbours turn and share one corner hole (Archer). All blocks of a part lie on one
 // lattice of 4 threads, so two of them either keep clear of each other, share an end stitch, are the same, or lie square across one
 // another.
 #include <algorithm>

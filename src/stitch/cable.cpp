@@ -1,4 +1,4 @@
-// Cable: rows of stitches over 2 threads, 2 threads apart along the cloth; one pass works two rows turn about (trade.md, Surface stitches).
+// Cable: rows of stitches over 2 threads, 2 threads apart along the cloth; one pass works two rows turn about (common practice, no source).
 // The first row is as written, further rows lie to one side of it, mitred at the corners. Three rows are two passes, and the middle row is
 // worked in both.
 #include <fmt/format.h>

@@ -1,5 +1,7 @@
 #include "trail/starts.h"
 
+#include <set>
+
 namespace trail {
 namespace {
 
@@ -9,6 +11,7 @@ class Pairs {
   int size() const { return static_cast<int>(stitches_.size()); }
   /// Two stitches side by side; a pair never lies over the end of the circle.
   bool pair(int i) const { return 0 <= i && i + 1 < size() && at(i).run == 0 && at(i + 1).run == 1 && !at(i).over && !at(i + 1).over; }
+  int leg(int i) const { return at(i).leg; }
   bool forward(int i) const { return !at(i).backward && !at(i + 1).backward; }
   /// Are there so many pairs of the same leg on either side?
   bool between_pairs(int i, int pairs) const {
@@ -35,8 +38,11 @@ std::vector<int> turn_about_starts(const Round& round) {
   const Pairs pairs(round);
   const int n = pairs.size();
   // Two pairs from a corner the round can be closed before the corner's own stitches come into the same picture.
-  auto starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i, 2); });
-  if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i, 1); });
+  const auto clear = [&](int i, int by) { return pairs.pair(i) && pairs.forward(i) && pairs.between_pairs(i, by); };
+  std::set<int> long_legs;
+  for (int i = 0; i < n; ++i)
+    if (clear(i, 2)) long_legs.insert(pairs.leg(i));
+  auto starts = collect(n, [&](int i) { return clear(i, 2) || (clear(i, 1) && !long_legs.contains(pairs.leg(i))); });
   if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i) && pairs.forward(i); });
   if (starts.empty()) starts = collect(n, [&](int i) { return pairs.pair(i); });
   return starts.empty() ? std::vector{0} : starts;

@@ -1,4 +1,4 @@
-// Close-ups: every different place of a lesson once. Numbers of steps back a round are those of trade.md's laws worked out by hand (common
+// Close-ups: every different place of a lesson once. Numbers of steps back a round are those of the laws worked out by hand (common
 // practice, no source); likeness of corners is held against a second, slow comparison.
 #include <doctest/doctest.h>
 
@@ -19,7 +19,7 @@ const std::string octagon = "E 12, SE 34, S 12, SW 34, W 12, NW 34, N 12, NE 34"
 }  // namespace
 
 TEST_CASE("octagon: the start, both kinds of corner, the join") {
-  Whole whole = plan(cable(octagon), 2);
+  Whole whole = plan(cable(octagon), 1);
   whole.work(0, 1);
   const auto close_ups = whole.close_ups(1);
   CHECK(check(whole, close_ups, 1) == "");
@@ -86,7 +86,7 @@ TEST_CASE("what is mirrored is not alike: slants that turn to the left and to th
 }
 
 TEST_CASE("second pass: like the first one's windows where it is the same") {
-  Whole whole = plan(cable(octagon, 3), 2);
+  Whole whole = plan(cable(octagon, 3), 1);
   whole.work(0, 1);
   whole.work(1, 2);
   const auto close_ups = whole.close_ups(2);
@@ -101,7 +101,7 @@ TEST_CASE("second pass: like the first one's windows where it is the same") {
       CHECK(close_ups[c.like].shows == c.shows);
     }
   }
-  Whole at_once = plan(cable(octagon, 3), 2);
+  Whole at_once = plan(cable(octagon, 3), 1);
   at_once.work(0, 1);
   at_once.work(1, 1);
   const auto both = at_once.close_ups(1);
@@ -210,7 +210,7 @@ TEST_CASE("an open line ends in a window unless its end is seen") {
 }
 
 TEST_CASE("a round in two lessons: each page stands alone, the second says where it was seen") {
-  Whole whole = plan(cable(octagon), 2);
+  Whole whole = plan(cable(octagon), 1);
   whole.work(0, 1, 0, 89);
   whole.work(0, 2, 90);
   const auto close_ups = whole.close_ups(2);
@@ -227,7 +227,7 @@ TEST_CASE("a round in two lessons: each page stands alone, the second says where
 }
 
 TEST_CASE("two sections of a trail in one lesson: a corner between them is whole") {
-  Whole whole = plan(cable(octagon), 2);
+  Whole whole = plan(cable(octagon), 1);
   const naive::Corner corner = naive::corners(whole, 0)[3];
   whole.work(0, 1, 0, corner.turn - 1);
   whole.work(0, 1, corner.turn);
@@ -237,7 +237,7 @@ TEST_CASE("two sections of a trail in one lesson: a corner between them is whole
 }
 
 TEST_CASE("a start close before a corner goes round it") {
-  Whole whole = plan(cable(octagon), 2);
+  Whole whole = plan(cable(octagon), 1);
   const int turn = naive::corners(whole, 0)[0].turn;
   whole.work(0, 1, 0, turn - 3);
   whole.work(0, 2, turn - 2);

@@ -23,7 +23,7 @@ class PlainType : public list::Measure {
 
 trail::Worked worked(cloth::Hole up, cloth::Hole down, int run = 0) { return {up, down, false, run, 0, 0, false}; }
 
-/// trade.md, Surface stitches: the straight start of a cable, 1 (0,0) 2 (2,0) 3 (0,2) 4 (2,2) 5 = 2, 6 (4,0), 7 = 4.
+/// Common practice, no source: the straight start of a cable, 1 (0,0) 2 (2,0) 3 (0,2) 4 (2,2) 5 = 2, 6 (4,0), 7 = 4.
 trail::Trail straight_cable() {
   trail::Trail t;
   t.stitches = {worked({0, 0}, {2, 0}), worked({0, 2}, {2, 2}, 1), worked({2, 0}, {4, 0}), worked({2, 2}, {4, 2}, 1)};

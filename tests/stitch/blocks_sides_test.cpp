@@ -63,7 +63,7 @@ std::string sides(const Work& made) {
 
 }  // namespace
 
-TEST_CASE("in a diamond of n blocks a side 2n corner holes take two downs and 2n-4 two ups (trade.md, geometry)") {
+TEST_CASE("in a diamond of n blocks a side 2n corner holes take two downs and 2n-4 two ups (geometry)") {
   for (int n = 2; n <= 30; n += 2) {
     CAPTURE(n);
     const std::string n0 = std::to_string(n), n1 = std::to_string(n - 1);

@@ -1,4 +1,4 @@
-// Blocks counted and placed. Sources of the counts stand beside them; all are in trade.md, Blocks.
+// Blocks counted and placed. Sources of the counts stand beside them.
 #include <doctest/doctest.h>
 
 #include <cstdlib>
@@ -129,7 +129,7 @@ TEST_CASE("a row apart leaves 4 threads free between blocks (Archer)") {
   CHECK(made.stitches.size() == 18);  // one more between the last two, sharing a stitch with the last
 }
 
-TEST_CASE("a square whose sides are joined rows of 5 blocks: 4 x 21 stitches (trade.md, geometry)") {
+TEST_CASE("a square whose sides are joined rows of 5 blocks: 4 x 21 stitches (geometry)") {
   const Work made = work(blocks({0, -4}, "E 5, SE 1, S 4, SW 1, W 4, NW 1, N 4"));
   CHECK(made.closed);
   CHECK(made.passes.at(0).runs.size() == 20);

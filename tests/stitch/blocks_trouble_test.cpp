@@ -1,4 +1,4 @@
-// Paths that blocks cannot take (trade.md, Blocks: neighbours in a staircase turn, neighbours in a row do not), and limits.
+// Paths that blocks cannot take (neighbours in a staircase turn, neighbours in a row do not), and limits.
 #include <doctest/doctest.h>
 
 #include <chrono>

@@ -1,4 +1,4 @@
-// The geometry of cable rows. Check values: trade.md, Surface stitches (geometry; common practice, no source).
+// The geometry of cable rows. Check values: (geometry; common practice, no source).
 #include <doctest/doctest.h>
 
 #include <string>
@@ -58,7 +58,7 @@ int stitches_on(const std::vector<Bound>& all, const Bound& one, cloth::Box room
 
 }  // namespace
 
-TEST_CASE("outer row less the next one: square 8, diamond 4, octagon 4 (trade.md, geometry)") {
+TEST_CASE("outer row less the next one: square 8, diamond 4, octagon 4 (geometry)") {
   for (const int side : {8, 14, 40}) {
     const std::string n = std::to_string(side);
     CHECK(more_outside(work(cable({0, 0}, "E " + n + ", S " + n + ", W " + n + ", N " + n))) == 8);
@@ -92,7 +92,7 @@ TEST_CASE("every leg of a random convex ring has as many stitches as holes on it
   }));
 }
 
-TEST_CASE("a corner of an octagon worked clockwise, at the end of a slant (trade.md, worked example; common practice, no source)") {
+TEST_CASE("a corner of an octagon worked clockwise, at the end of a slant (worked example; common practice, no source)") {
   // Points as (across, down) from the outer corner: outer 7 (-2,-2) 8 (0,0), 9-10 to (0,2), 13 (0,2) 14 (0,4); inner 11 (-2,0) 12 (-2,2).
   const Work made = work(cable({-32, -20}, "E 12, SE 20, S 12, SW 20, W 12, NW 20, N 12, NE 20"));
   const auto outer = row(made, 0), inner = row(made, 1);
@@ -105,7 +105,7 @@ TEST_CASE("a corner of an octagon worked clockwise, at the end of a slant (trade
   CHECK(made.legs[0].stitches == made.legs[8].stitches);
 }
 
-TEST_CASE("the start of two level rows, straight and on a slant (trade.md; common practice, no source)") {
+TEST_CASE("the start of two level rows, straight and on a slant (common practice, no source)") {
   const Work straight = work(cable({0, 0}, "E 6"));
   CHECK(row(straight, 0) == std::vector<cloth::Stitch>{{{0, 0}, {2, 0}}, {{2, 0}, {4, 0}}, {{4, 0}, {6, 0}}});
   CHECK(row(straight, 1) == std::vector<cloth::Stitch>{{{0, 2}, {2, 2}}, {{2, 2}, {4, 2}}, {{4, 2}, {6, 2}}});
@@ -115,7 +115,7 @@ TEST_CASE("the start of two level rows, straight and on a slant (trade.md; commo
   CHECK(row(slant, 1) == std::vector<cloth::Stitch>{{{0, -2}, {2, -4}}, {{2, -4}, {4, -6}}});
 }
 
-TEST_CASE("a double cable is two passes; the second works the inner row again and a third (trade.md; common practice, no source)") {
+TEST_CASE("a double cable is two passes; the second works the inner row again and a third (common practice, no source)") {
   const Work made = work(cable({0, 0}, "E 20, S 20, W 20, N 20", 3));
   REQUIRE(made.passes.size() == 2);
   CHECK(made.passes[0].runs[1].stitches == made.passes[1].runs[0].stitches);

@@ -1,4 +1,4 @@
-// Cables that cannot be, and cables that are doubtful. Every stitch crosses two threads (trade.md; common practice, no source).
+// Cables that cannot be, and cables that are doubtful. Every stitch crosses two threads (common practice, no source).
 #include <doctest/doctest.h>
 
 #include <chrono>
