@@ -18,6 +18,7 @@ std::optional<base::Fault> guard_one(const Statement& s, const Lines& lines, con
   if (s.long_word)
     return base::Fault{lines.place_of(*s.long_word), static_cast<int>(word_limit), "a value that goes on and on without quotation marks",
                        fmt::format("a number, a date or a word of at most {} characters; a text stands in \"...\"", word_limit), ""};
+  if (s.after_date) return Slip{"date", "", *s.after_date, lines, outline}.here("nothing more behind a date");
   if (s.no_value) return Slip{"array", "", *s.no_value, lines, outline}.here("a value, or ] to close the list");
   if (s.nameless) return Slip{"key", "", *s.nameless, lines, outline}.here(std::string(plain_name));
   return std::nullopt;

@@ -121,6 +121,8 @@ class Scanner {
     at_ = std::min(text_.find_first_of(not_bare, at_), text_.size());
     if (!in_key_) {
       if (at_ - begin > word_limit && !s.long_word) s.long_word = begin;
+      if (follows_date(begin) && !s.after_date) s.after_date = begin;
+      last_word_ = begin;
       if (in_list() && !s.no_value) s.no_value = odd_break(begin);
       return;
     }
@@ -129,6 +131,16 @@ class Scanner {
     s.dots += dots;
     s.most_dots = std::max(s.most_dots, key_dots_);
     if (s.header || brackets_.empty()) s.segments += dots;
+  }
+
+  /// Is the word that ends here one digit, one blank behind something in the form of a date?
+  bool follows_date(std::size_t begin) const {
+    constexpr std::size_t date_length = 10;
+    if (at_ != begin + 1 || text_[begin] < '0' || text_[begin] > '9' || last_word_ + date_length >= begin || text_[begin - 1] != ' ')
+      return false;
+    std::string date(text_.substr(last_word_, begin - 1 - last_word_));
+    std::erase(date, '_');
+    return date.size() == date_length && date[4] == '-' && date[7] == '-';
   }
 
   /// The first U+0085, U+2028 or U+2029 of the word that ends here.
@@ -175,6 +187,7 @@ class Scanner {
   int line_ = 1;
   bool in_key_ = true;
   int key_dots_ = 0;
+  std::size_t last_word_ = 0;  // where the last value without quotation marks began
   std::vector<std::size_t> brackets_;  // bytes of the open ones
   Outline result_;
 };

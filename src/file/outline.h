@@ -22,6 +22,7 @@ struct Statement {
   int most_dots = 0;                    ///< in one key
   std::optional<std::size_t> long_word; ///< the first number or bare word longer than word_limit
   std::optional<std::size_t> nameless;  ///< a header that does not begin with a name: what stands there
+  std::optional<std::size_t> after_date;  ///< a lone digit behind a date, as if a time began there
   std::optional<std::size_t> no_value;  ///< in a list: a } or a line break other than TOML's
 };
 

@@ -1,4 +1,5 @@
-// Slips within a value that is no text, list or table: words without quotation marks, and numbers, dates and times in other forms than TOML's.
+// Slips within a value that is no text, list or table: words without quotation marks, and numbers, dates and times in other forms than
+// TOML's.
 #include <fmt/format.h>
 
 #include <algorithm>

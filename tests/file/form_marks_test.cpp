@@ -46,6 +46,12 @@ TEST_CASE("numbers, dates and times") {
   a = 99999999999999999999
       ^^^^^^^^^^^^^^^^^^^^
 )");
+  CHECK(faults_of(R"(d = 2027-01-12 1
+)") ==
+        R"(x:1:16: found "1"; expected nothing more behind a date
+  d = 2027-01-12 1
+                 ^
+)");
   CHECK(faults_of(R"(d = 2027-13-01
 )") ==
         R"(x:1:5: found "2027-13-01"; expected a day of the calendar as year-month-day with two digits for month and day, e.g. 2027-01-12
