@@ -1,14 +1,18 @@
 // Where the tails of each thread go. Both are held by the stitches just worked, back along the trail, and by what lies near where those do
 // not do. Where nothing is stitched yet, the tail of a start waits and is woven in under the thread's own first stitches.
+#include <algorithm>
+
 #include "guide/anchors_tail.h"
 
 namespace guide {
 namespace {
 
+constexpr double furthest = 40;  // threads from a hole to what holds its tail, whatever the limit of back travel
+
 class Anchors {
  public:
   Anchors(const course::Course& course, const std::vector<PlacedTrail>& trails, double tail_threads)
-      : trails_(trails), holds_(trails), reach_(course.choices.habits.back_limit), length_(tail_threads) {}
+      : trails_(trails), holds_(trails), reach_(std::clamp(course.choices.habits.back_limit, 0.0, furthest)), length_(tail_threads) {}
 
   std::vector<Anchor> of(int trail) const {
     const trail::Trail& work = trails_[trail].trail;
