@@ -139,7 +139,8 @@ class Finder {
     double larger = 1;    ///< than the scale that is wanted
     double smaller = 0;   ///< figures: 0 as wanted, 1 the least
   };
-  static constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1}};
+  static constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1},
+                                         {1, 1.6, 1}, {4, 1.6, 1}, {2, 2.2, 1}};
 
   Picture best_of_attempts(const Choice& choice, const Space& space, bool draft) const {
     Picture best;

@@ -22,7 +22,7 @@ void draw_folds(list::List& list, Point middle, const Rect& frame) {
       add_line(list, list::Role::landmark, between(line.a, line.b, at / all), between(line.a, line.b, std::min(1.0, (at + dash) / all)), 0.3, colour::accent,
                list::Cap::flat);
   }
-  add_disc(list, list::Role::landmark, middle, 0.9, colour::accent);
+  add_disc(list, list::Role::landmark, middle, fold_radius, colour::accent);
 }
 
 }  // namespace picture

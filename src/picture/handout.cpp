@@ -56,7 +56,7 @@ class Handout {
     Telling telling;
     tell_count_in(sheet_, close_up, made, telling);
     const Room most = room();
-    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, std::min(90.0, std::max(most.beside, 80.0)), std::min(72.0, most.height));
+    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, most.beside > 0 ? std::min(90.0, most.beside) : most.whole, std::min(72.0, most.height));
     pages_.add(sections_.picture(std::move(picture), telling, Block{}));
   }
 

@@ -60,14 +60,13 @@ class Finder {
       : labels_(labels), around_(around), style_(style), measure_(measure), em_(style.size_pt * list::mm_per_pt) {}
 
   std::vector<Candidate> candidates(std::size_t number, const Search& search) const {
-    const Label& label = labels_[number];
-    const Surroundings near = nearby(label);
-    const Rect size = number_room(label.text, style_, measure_, {0, 0});
+    Label label = labels_[number];
+    std::vector<Point> places{label.hole};
+    places.insert(places.end(), label.also.begin(), label.also.end());
     std::vector<Candidate> found;
-    for (const double beyond : {0.0, 0.35, 0.8, 1.4, 2.1, 3.0, 4.0, 5.2, 6.6, 8.2}) {
-      for (int way = 0; way < 24; ++way)
-        if (const auto candidate = try_at(label, near, size, way, beyond)) found.push_back(*candidate);
-      if (std::count_if(found.begin(), found.end(), [](const Candidate& c) { return c.cost < good; }) >= search.enough) break;
+    for (const Point place : places) {
+      label.hole = place;
+      add_candidates(label, search, found);
     }
     std::stable_sort(found.begin(), found.end(), [](const Candidate& a, const Candidate& b) { return a.cost < b.cost; });
     if (found.size() > search.kept) found.resize(search.kept);
@@ -75,7 +74,22 @@ class Finder {
   }
 
  private:
-  static constexpr double reach = 16;  // mm from the hole: nothing beyond can be touched
+  static constexpr double reach = 24;  // mm from the hole: nothing beyond can be touched
+
+  /// Ring by ring round the hole, until enough good ones are found.
+  void add_candidates(const Label& label, const Search& search, std::vector<Candidate>& found) const {
+    const Surroundings near = nearby(label);
+    const Rect size = number_room(label.text, style_, measure_, {0, 0});
+    int good_ones = 0;
+    for (const double beyond : {0.0, 0.35, 0.8, 1.4, 2.1, 3.0, 4.0, 5.2, 6.6, 8.2, 10.5, 13.0}) {
+      for (int way = 0; way < 24; ++way)
+        if (const auto candidate = try_at(label, near, size, way, beyond)) {
+          found.push_back(*candidate);
+          good_ones += candidate->cost < good ? 1 : 0;
+        }
+      if (good_ones >= search.enough) return;
+    }
+  }
 
   Surroundings nearby(const Label& label) const {
     Surroundings near{around_.frame, {}, {}, {}, {}};

@@ -18,6 +18,7 @@ struct Label {
   Point hole;
   double radius = 0;  ///< of the mark at the hole
   std::string text;
+  std::vector<Point> also = {};  ///< further places by which it may stand instead: the corners of a frame
 };
 
 struct Surroundings {

@@ -111,7 +111,7 @@ class Map {
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
     for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
     const bool marked = std::any_of(frame.places.begin(), frame.places.end(), [&](cloth::Hole h) { return frame.window.holds(h); });
-    if (!marked || many(frame)) labels_.push_back({q, 0.3, frame.letter});
+    if (!marked || many(frame)) labels_.push_back({q, 0.3, frame.letter, {p, r, s}});
   }
 
   static bool many(const MapFrame& frame) { return frame.places.size() > many_places; }
@@ -145,7 +145,11 @@ class Map {
 
   void draw_labels() {
     around_.frame = view_.rect();
-    const Placement placement = place_labels(labels_, around_, style_, sheet_.measure);
+    Placement placement = place_labels(labels_, around_, style_, sheet_.measure);
+    if (!placement.clean) {
+      style_.size_pt = sheet_.styles.number_least_pt;
+      placement = place_labels(labels_, around_, style_, sheet_.measure);
+    }
     picture_.clean = placement.clean;
     for (const PlacedLabel& label : placement.labels)
       if (label.led) add_line(picture_.list, list::Role::leader, label.from, label.to, 0.16, colour::ink, list::Cap::flat);

@@ -16,9 +16,12 @@ using guide::LandmarkKind;
 
 class Overview {
  public:
+  /// How lengths are written beside the lines.
+  enum class Lengths { words, figures, none };
+
   /// `wider`: so many tenths of cloth more on every side.
-  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height, int wider)
-      : sheet_(sheet), close_up_(close_up), count_(count) {
+  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height, int wider, Lengths lengths)
+      : sheet_(sheet), close_up_(close_up), count_(count), lengths_(lengths) {
     cloth::Box box = shown();
     box = box.widened(wider * std::max(box.width(), box.height()) / 10);
     const double scale = std::min({width / (box.width() + 1), height / (box.height() + 1), 3.0});
@@ -30,6 +33,7 @@ class Overview {
     picture_.height = view_.height();
     picture_.scale = scale;
     style_ = sheet.styles.number;
+    if (lengths != Lengths::words) style_.size_pt = sheet.styles.number_least_pt;
   }
 
   Picture draw() {
@@ -97,6 +101,7 @@ class Overview {
     draw_folds(list(), view_.at(count_.landmark.hole), view_.rect());
     const auto folds = fold_lines(view_.at(count_.landmark.hole), view_.rect());
     around_.thin.insert(around_.thin.end(), folds.begin(), folds.end());
+    around_.solid.push_back({view_.at(count_.landmark.hole), view_.at(count_.landmark.hole), fold_radius});
     use(Mark::fold);
   }
 
@@ -108,7 +113,7 @@ class Overview {
     use(Mark::frame);
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
     for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
-    labels_.push_back({q, 0.3, close_up_.letter});
+    labels_.push_back({q, 0.3, close_up_.letter, {p, r, s}});
     letters_ = 1;
   }
 
@@ -121,8 +126,10 @@ class Overview {
       add_line(list(), list::Role::map_mark, a, b, 0.45, colour::accent);
       around_.solid.push_back({a, b, 0.25});
       for (const Point end : {a, b}) draw_bar(end, minus(b, a));
-      labels_.push_back({between(a, b, 0.5), 0.4, length_words(leg)});
       at = to;
+      if (lengths_ == Lengths::none) continue;
+      const bool tiny = length(minus(a, b)) < 4;  // beside the mark at its end, which covers it
+      labels_.push_back({tiny ? b : between(a, b, 0.5), tiny ? 1.3 : 0.4, length_words(leg)});
     }
     if (!count_.legs.empty()) use(Mark::ruler);
     for (const cloth::Stitch& s : landmark_stitches(sheet_.course, count_.landmark)) {
@@ -143,6 +150,7 @@ class Overview {
   }
 
   std::string length_words(const guide::Leg& leg) const {
+    if (!from_edges() && lengths_ == Lengths::figures) return std::to_string(leg.threads);
     if (!from_edges()) return sheet_.say("page.overview.threads", {{"n", std::int64_t{leg.threads}}});
     return sheet_.say("page.overview.cm", {{"cm", words::Decimal{cloth::mm(leg.threads, sheet_.course.cloth.count) / 10, 1}}});
   }
@@ -162,6 +170,7 @@ class Overview {
   const Sheet& sheet_;
   const guide::CloseUp& close_up_;
   const guide::Count& count_;
+  Lengths lengths_;
   View view_;
   list::TypeStyle style_;
   std::vector<Label> labels_;
@@ -174,12 +183,11 @@ class Overview {
 
 Picture draw_overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height) {
   Picture best;
-  for (int wider = 0; wider < 4; ++wider) {
-    Picture picture = Overview(sheet, close_up, count, width, height, wider).draw();
-    const bool clean = picture.clean;
-    if (wider == 0 || clean) best = std::move(picture);
-    if (clean) break;
-  }
+  for (const Overview::Lengths lengths : {Overview::Lengths::words, Overview::Lengths::figures, Overview::Lengths::none})  // the sentence tells them too
+    for (int wider = 0; wider < 4; ++wider) {
+      best = Overview(sheet, close_up, count, width, height, wider, lengths).draw();
+      if (best.clean) return best;
+    }
   return best;
 }
 

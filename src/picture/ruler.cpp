@@ -14,6 +14,7 @@ namespace {
 
 constexpr double line_half = 0.19;  // mm, half of the ruler's line
 constexpr double room = 0.35;       // mm kept free on each side of the line
+constexpr double turn_radius = 0.32;  // mm: small enough for the gap between two stitches
 
 struct Way {
   cloth::Hole from, to;
@@ -38,7 +39,13 @@ class Maker {
   void join(Ruler& ruler, Point a, Point b) const {
     if (length(minus(a, b)) < 0.05) return;
     const Capsule joint = trimmed({a, b, line_half * 0.8});
-    if (length(minus(joint.a, joint.b)) > 0.3 && free({joint.a, joint.b, joint.radius - room + 0.1})) ruler.lines.push_back(joint);
+    const bool on_number = std::any_of(ruler.numbers.begin(), ruler.numbers.end(), [&](const Ruler::Number& n) { return meet(grown(n.box, 0.15), joint); });
+    if (!on_number && length(minus(joint.a, joint.b)) > 0.3 && free({joint.a, joint.b, joint.radius - room + 0.1})) ruler.lines.push_back(joint);
+  }
+
+  /// Is there room for the mark of a turn?
+  bool free_at(Point at) const {
+    return std::none_of(ground_.stitched.begin(), ground_.stitched.end(), [&](const Capsule& s) { return meet({at, at, turn_radius}, s); });
   }
 
   Way way(cloth::Hole from, const guide::Leg& leg) const {
@@ -195,14 +202,14 @@ Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const Vi
     take(ruler, piece);
     maker.join(ruler, view.at(ways[i].from), piece.start);
     maker.join(ruler, piece.end, view.at(ways[i].to));
-    if (i + 1 < ways.size()) ruler.turns.push_back(view.at(ways[i].to));
+    if (i + 1 < ways.size() && maker.free_at(view.at(ways[i].to))) ruler.turns.push_back({view.at(ways[i].to), view.at(ways[i].to), turn_radius});
   }
   return ruler;
 }
 
 void draw_ruler(list::List& list, const Ruler& ruler, list::TypeStyle style) {
   for (const Capsule& line : ruler.lines) add_line(list, list::Role::ruler, line.a, line.b, 2 * line.radius, colour::accent);
-  for (const Point turn : ruler.turns) add_disc(list, list::Role::ruler, turn, 0.32, colour::accent);  // small enough for the gap between two stitches
+  for (const Capsule& turn : ruler.turns) add_disc(list, list::Role::ruler, turn.a, turn.radius, colour::accent);
   for (const Ruler::Number& number : ruler.numbers) add_text(list, list::Role::ruler_number, number.base, number.text, style, colour::accent);
 }
 

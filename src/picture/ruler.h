@@ -25,7 +25,7 @@ struct Ruler {
   };
   std::vector<Capsule> lines;  ///< ruler, ticks and joints
   std::vector<Number> numbers;
-  std::vector<Point> turns;    ///< the hole where a count of two legs turns
+  std::vector<Capsule> turns;  ///< the hole where a count of two legs turns, where no stitch lies over it
   bool clear = true;           ///< it meets nothing that is stitched
 };
 

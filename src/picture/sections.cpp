@@ -10,7 +10,7 @@ namespace {
 
 constexpr double gap = 7;        // mm between a picture and its words
 constexpr double columns_gap = 10;
-constexpr double most_key = 124;  // mm: a higher one stands at the foot of the page
+constexpr double most_key = 142;  // mm: a higher one stands at the foot of the page
 constexpr double key_width = 76;  // mm that the key has beside a picture, in large type
 
 }  // namespace
@@ -83,7 +83,7 @@ std::pair<Telling, Telling> Sections::halves(const Telling& telling, double widt
 double Sections::key_height(const Block& block, double width) const {
   Uses uses = block.uses;
   if (!block.frames.empty()) uses.marks.insert({Mark::frame, Mark::place, Mark::now, Mark::later});  // the map's
-  if (!block.frames.empty() && sheet_.lesson.number > 1) uses.marks.insert(Mark::before);
+  if (!block.frames.empty() && (sheet_.lesson.number > 1 || sheet_.lesson.sections.size() > 1)) uses.marks.insert(Mark::before);
   const double height = Legend(sheet_, uses, width).height();
   return height < most_key ? height : 0;
 }

@@ -151,12 +151,15 @@ class Window {
     for (const Seen& s : seen_) (s.stage == Stage::now || is_landmark(s.stitch) ? around.solid : around.pale).push_back(capsule(s));
     for (const HoleNumbers& hole : holes_) around.solid.push_back(mark_room(hole.hole));
     around.solid.insert(around.solid.end(), ruler_.lines.begin(), ruler_.lines.end());
+    around.solid.insert(around.solid.end(), ruler_.turns.begin(), ruler_.turns.end());
     if (order_.proof) around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
     if (!order_.letter.empty()) around.solid.push_back({{0, 0}, {0, 0}, tag_radius()});
     for (const Ruler::Number& number : ruler_.numbers) around.boxes.push_back(grown(number.box, 0.3));
     around.thin = backs_;
     if (order_.count && order_.count->landmark.kind == guide::LandmarkKind::cloth_middle) {
-      const auto folds = fold_lines(view_.at(order_.count->landmark.hole), view_.rect());
+      const Point middle = view_.at(order_.count->landmark.hole);
+      const auto folds = fold_lines(middle, view_.rect());
+      around.solid.push_back({middle, middle, fold_radius});
       around.thin.insert(around.thin.end(), folds.begin(), folds.end());
     }
     return around;
