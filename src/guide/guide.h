@@ -136,8 +136,7 @@ class OnCloth {
   std::unique_ptr<Inside> inside_;
 };
 
-/// The start of a round whose count-in costs least (first of equals: topmost, then leftmost). `begin_at` wins where it is one of the starts,
-/// and the nearest start where it is not. Of more than 5,000 starts a spread is asked, and those about the best and the outermost.
+/// The start of a round whose count-in costs least (first of equals: topmost, then leftmost). `begin_at` wins where it is one of the starts.
 struct Start {
   int stitch = 0;
   bool begin_at_missed = false;       ///< begin_at was given and no start is there

@@ -7,7 +7,7 @@
 namespace guide {
 namespace {
 
-constexpr std::size_t all_asked = 5000;  // up to so many starts every one is asked
+constexpr std::size_t all_asked = 2000;  // up to so many starts every one is asked
 constexpr std::size_t sampled = 600;     // of more, so many spread evenly, and all those about the best of them and about the outermost
 constexpr std::size_t looked_about = 4;
 
