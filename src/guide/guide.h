@@ -112,7 +112,6 @@ struct When {
 /// The landmarks that stand on the cloth before `now`: features all of whose stitches are worked. Built once a plan, then asked.
 class OnCloth {
  public:
-  /// The course must outlive it.
   OnCloth(const course::Course& course, const std::vector<PlacedTrail>& trails);
   ~OnCloth();
   OnCloth(OnCloth&&) noexcept;

@@ -149,7 +149,7 @@ TEST_CASE("the count is the cheapest of all, its proof the cheapest from another
       asked += stitched(found.count) ? 1 : 0;
     }
   }));
-  CHECK(asked > 20);
+  CHECK(asked > 100);
 }
 
 TEST_CASE("ten threads straight up from the topmost block, and a proof from the next block") {

@@ -78,7 +78,7 @@ TEST_CASE("names of random rings lead back to their holes, at every stage of the
     work_at_random(cloth, part, chance, 0);
     ask_always(cloth, told);
   }));
-  CHECK(told.names > 1000);
+  CHECK(told.names > 10000);
   CHECK(told.named > 0.9 * told.features);  // hardly a block that stands cannot be named
 }
 
@@ -90,7 +90,7 @@ TEST_CASE("names among several parts and rows lead back to their holes") {
     const Cloth cloth = random_cloth(chance);
     ask_always(cloth, told);
   }));
-  CHECK(told.names > 1000);
+  CHECK(told.names > 10000);
   CHECK(told.named > 0.9 * told.features);
 }
 
