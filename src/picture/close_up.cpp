@@ -57,6 +57,16 @@ struct Choice {
 
 bool on_cloth(const guide::Landmark& landmark) { return landmark.kind == LandmarkKind::cloth_edges || landmark.kind == LandmarkKind::cloth_middle; }
 
+/// Where numbers do not stand well, more room is tried before smaller figures.
+struct Attempt {
+  int wider = 0;        ///< threads on every side
+  double larger = 1;    ///< than the scale that is wanted
+  double smaller = 0;   ///< figures: 0 as wanted, 1 the least
+  bool bare = false;    ///< without other parts' stitches that are not there yet
+};
+constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1},
+                                       {0, 1, 0, true}, {2, 1.2, 0.6, true}, {1, 1.6, 1, true}, {4, 1.6, 1, true}, {2, 2.2, 1, true}};
+
 class Finder {
  public:
   Finder(const Sheet& sheet, const guide::CloseUp& close_up, const Room& room) : sheet_(sheet), close_up_(close_up), room_(room) {
@@ -133,15 +143,6 @@ class Finder {
     return one.clean != other.clean ? one.clean : one.strain < other.strain - 0.5;
   }
 
-  /// Where numbers do not stand well, more room is tried before smaller figures.
-  struct Attempt {
-    int wider = 0;        ///< threads on every side
-    double larger = 1;    ///< than the scale that is wanted
-    double smaller = 0;   ///< figures: 0 as wanted, 1 the least
-  };
-  static constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1},
-                                         {1, 1.6, 1}, {4, 1.6, 1}, {2, 2.2, 1}};
-
   Picture best_of_attempts(const Choice& choice, const Space& space, bool draft) const {
     Picture best;
     for (const Attempt& attempt : attempts) {
@@ -151,6 +152,7 @@ class Finder {
       WindowOrder order = order_for(choice, box, std::max(wanted, std::min(attempt.larger * wanted, most)));
       order.number.size_pt += attempt.smaller * (sheet_.styles.number_least_pt - order.number.size_pt);
       order.draft = draft;
+      order.bare = attempt.bare;
       Picture picture = draw_window(sheet_, order);
       if (best.list.items.empty() || better(picture, best)) best = std::move(picture);
       if (best.good()) return best;

@@ -36,6 +36,8 @@ struct PlacedLabel {
   Point from, to;       ///< the leader
 };
 
+inline constexpr double good_place = 16;  ///< cost below which a number stands well
+
 struct Placement {
   std::vector<PlacedLabel> labels;  ///< beside the labels asked for
   bool clean = true;                ///< no two meet, and none meets anything solid

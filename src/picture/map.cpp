@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 #include <set>
 #include <tuple>
 
@@ -143,13 +144,30 @@ class Map {
     }
   }
 
-  void draw_labels() {
+  /// The last label whose text another one bears too, or none: one of several rings of a letter can do without.
+  std::optional<std::size_t> spare_label() const {
+    for (std::size_t i = labels_.size(); i-- > 1;)
+      for (std::size_t j = 0; j < i; ++j)
+        if (labels_[i].text == labels_[j].text) return i;
+    return std::nullopt;
+  }
+
+  /// Smaller where there is little room; where that is not enough, fewer.
+  Placement placed() {
     around_.frame = view_.rect();
     Placement placement = place_labels(labels_, around_, style_, sheet_.measure);
-    if (!placement.clean) {
-      style_.size_pt = sheet_.styles.number_least_pt;
+    if (!placement.clean) style_.size_pt = sheet_.styles.number_least_pt;
+    while (!placement.clean) {
       placement = place_labels(labels_, around_, style_, sheet_.measure);
+      const auto spare = spare_label();
+      if (placement.clean || !spare) break;
+      labels_.erase(labels_.begin() + static_cast<std::ptrdiff_t>(*spare));
     }
+    return placement;
+  }
+
+  void draw_labels() {
+    const Placement placement = placed();
     picture_.clean = placement.clean;
     for (const PlacedLabel& label : placement.labels)
       if (label.led) add_line(picture_.list, list::Role::leader, label.from, label.to, 0.16, colour::ink, list::Cap::flat);

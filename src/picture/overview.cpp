@@ -88,6 +88,12 @@ class Overview {
     }
   }
 
+  /// A frame's sides are not written on.
+  void add_sides(const Rect& rect, double half) {
+    const Point a{rect.x, rect.y}, b{rect.x + rect.w, rect.y}, c{b.x, rect.y + rect.h}, d{rect.x, c.y};
+    for (const auto& [from, to] : {std::pair{a, b}, std::pair{b, c}, std::pair{c, d}, std::pair{d, a}}) around_.solid.push_back({from, to, half});
+  }
+
   /// The cut edge, or the folds.
   void draw_ground() {
     if (from_edges()) {
@@ -95,6 +101,7 @@ class Overview {
       const Point a = view_.at({cloth.x0, cloth.y0}), b = view_.at({cloth.x1, cloth.y1});
       const Rect rect{std::min(a.x, b.x), a.y, std::abs(b.x - a.x), b.y - a.y};
       add_frame(list(), list::Role::map_mark, rect, 0, 0.5, colour::ink);
+      add_sides(rect, 0.3);
       use(Mark::cloth_edge);
     }
     if (!from_middle()) return;
@@ -111,9 +118,9 @@ class Overview {
     const Rect rect{std::min(a.x, b.x), a.y, std::abs(b.x - a.x), b.y - a.y};
     add_frame(list(), list::Role::map_mark, rect, 0.6, 0.3, colour::ink);
     use(Mark::frame);
-    const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
-    for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
-    labels_.push_back({q, 0.3, close_up_.letter, {p, r, s}});
+    add_sides(rect, 0.2);
+    const double right = rect.x + rect.w, bottom = rect.y + rect.h;
+    labels_.push_back({{right, rect.y}, 0.3, close_up_.letter, {{rect.x, rect.y}, {right, bottom}, {rect.x, bottom}}});
     letters_ = 1;
   }
 

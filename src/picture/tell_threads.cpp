@@ -139,7 +139,8 @@ std::string have_ready(const Sheet& sheet) {
 }
 
 std::string marks_first(const Sheet& sheet) {
-  return has_marks(sheet) ? sheet.say("page.marks.first", {{"title", sheet.say("page.marks.title")}}) : std::string();
+  const bool at_once = sheet.styles.key_aside;  // large type has them under the title
+  return has_marks(sheet) && !at_once ? sheet.say("page.marks.first", {{"title", sheet.say("page.marks.title")}}) : std::string();
 }
 
 Telling tell_threads(const Sheet& sheet) {

@@ -40,6 +40,8 @@ class Window {
     seen_ = stitches_in(sheet.course, sheet.plan, order.window.widened(1), order.moment);
     const Rect inside = grown(view_.rect(), -0.4);  // what only touches the frame is not to be seen
     std::erase_if(seen_, [&](const Seen& s) { return !meet(inside, capsule(s)); });
+    const int part = sheet.trail(order.trail).part;
+    if (order.bare) std::erase_if(seen_, [&](const Seen& s) { return s.stage == Stage::later && s.part != part; });
     if (order.count) landmark_ = landmark_stitches(sheet.course, order.count->landmark);
   }
 

@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "picture/labels.h"
 #include "picture/marks.h"
 #include "picture/sheet.h"
 
@@ -17,7 +18,7 @@ struct Picture {
   Uses uses;
   bool clean = true;  ///< no number meets anything
   double strain = 0;  ///< of the number that stands worst
-  bool good() const { return clean && strain < 16; }
+  bool good() const { return clean && strain < good_place; }
 };
 
 struct WindowOrder {
@@ -30,6 +31,7 @@ struct WindowOrder {
   const guide::Count* count = nullptr;    ///< drawn as a ruler
   const guide::Count* proof = nullptr;    ///< its landmark is marked
   list::TypeStyle number;
+  bool bare = false;                      ///< without other parts' stitches that are not there yet
   bool draft = false;                     ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };
 
