@@ -1,4 +1,5 @@
-// The thread on the back as a broken line: straight from hole to hole, bowed out beside where it would lie under a stitch or through a mark.
+// The thread on the back as a broken line: straight from hole to hole, bowed out beside where it would lie under a stitch or through a
+// mark.
 #pragma once
 
 #include <vector>

@@ -13,16 +13,16 @@
 namespace picture {
 
 struct Block {
-  double height = 0;                 ///< mm
-  double before = 0;                 ///< white space above, except at the top of a page
-  bool keep = false;                 ///< not parted from the next block where a page holds all that is kept together
-  bool bound = false;                ///< not parted from the next block even then: a heading and its text, lines of a paragraph
+  double height = 0;   ///< mm
+  double before = 0;   ///< white space above, except at the top of a page
+  bool keep = false;   ///< not parted from the next block where a page holds all that is kept together
+  bool bound = false;  ///< not parted from the next block even then: a heading and its text, lines of a paragraph
   Uses uses;
-  std::vector<MapFrame> frames;      ///< close-ups in it, for the map
+  std::vector<MapFrame> frames;                        ///< close-ups in it, for the map
   std::vector<std::pair<std::string, double>> scales;  ///< letter and mm a thread of each
-  bool gridded = false;              ///< it shows a grid
-  bool corners = false;              ///< it speaks of the corners to be tacked
-  std::optional<Rect> aside;         ///< room at its side, seen from its top left corner, where the page's key may stand
+  bool gridded = false;                                ///< it shows a grid
+  bool corners = false;                                ///< it speaks of the corners to be tacked
+  std::optional<Rect> aside;                           ///< room at its side, seen from its top left corner, where the page's key may stand
   std::function<void(list::List&, Point)> draw;
   std::shared_ptr<std::vector<Block>> parts;  ///< the same in smaller pieces, for where no page holds it whole
 };

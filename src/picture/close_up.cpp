@@ -55,17 +55,20 @@ struct Choice {
   const guide::Count* proof = nullptr;  ///< marked in the picture
 };
 
-bool on_cloth(const guide::Landmark& landmark) { return landmark.kind == LandmarkKind::cloth_edges || landmark.kind == LandmarkKind::cloth_middle; }
+bool on_cloth(const guide::Landmark& landmark) {
+  return landmark.kind == LandmarkKind::cloth_edges || landmark.kind == LandmarkKind::cloth_middle;
+}
 
 /// Where numbers do not stand well, more room is tried before smaller figures.
 struct Attempt {
-  int wider = 0;        ///< threads on every side
-  double larger = 1;    ///< than the scale that is wanted
-  double smaller = 0;   ///< figures: 0 as wanted, 1 the least
-  bool bare = false;    ///< without other parts' stitches that are not there yet
+  int wider = 0;       ///< threads on every side
+  double larger = 1;   ///< than the scale that is wanted
+  double smaller = 0;  ///< figures: 0 as wanted, 1 the least
+  bool bare = false;   ///< without other parts' stitches that are not there yet
 };
-constexpr Attempt attempts[] = {{0, 1, 0}, {1, 1, 0}, {2, 1, 0}, {1, 1.15, 0}, {3, 1.15, 0}, {0, 1.15, 0.6}, {2, 1.2, 0.6}, {0, 1.2, 1}, {3, 1.3, 1},
-                                       {0, 1, 0, true}, {2, 1.2, 0.6, true}, {1, 1.6, 1, true}, {4, 1.6, 1, true}, {2, 2.2, 1, true}};
+constexpr Attempt attempts[] = {{0, 1, 0},           {1, 1, 0},         {2, 1, 0},         {1, 1.15, 0},     {3, 1.15, 0},
+                                {0, 1.15, 0.6},      {2, 1.2, 0.6},     {0, 1.2, 1},       {3, 1.3, 1},      {0, 1, 0, true},
+                                {2, 1.2, 0.6, true}, {1, 1.6, 1, true}, {4, 1.6, 1, true}, {2, 2.2, 1, true}};
 
 class Finder {
  public:
@@ -85,7 +88,8 @@ class Finder {
         if (!choice.count) fallback = {choice, space};
       }
     if (fallback) return made(fallback->first, fallback->second, false);
-    return made({at_least(own_, 12), false, nullptr}, {room_.whole, room_.whole_height}, false);  // too large to be read well: as large as can be
+    return made({at_least(own_, 12), false, nullptr}, {room_.whole, room_.whole_height},
+                false);  // too large to be read well: as large as can be
   }
 
  private:
@@ -93,7 +97,9 @@ class Finder {
     double width = 0, height = 0;  ///< mm
   };
 
-  double scale_for(const cloth::Box& box, const Space& space) const { return std::min(sheet_.styles.scale_wanted, scale_at_most(box, space)); }
+  double scale_for(const cloth::Box& box, const Space& space) const {
+    return std::min(sheet_.styles.scale_wanted, scale_at_most(box, space));
+  }
   double scale_at_most(const cloth::Box& box, const Space& space) const {
     return std::min(space.width / (box.width() + 1), space.height / (box.height() + 1));
   }
@@ -106,7 +112,8 @@ class Finder {
     if (!count_in_ || !count_in_->proof) return all;
     all.push_back(&*count_in_->proof);
     for (const guide::Count& other : count_in_->others)
-      if (other.landmark.feature != count_in_->count.landmark.feature || other.landmark.part != count_in_->count.landmark.part) all.push_back(&other);
+      if (other.landmark.feature != count_in_->count.landmark.feature || other.landmark.part != count_in_->count.landmark.part)
+        all.push_back(&other);
     return all;
   }
 
@@ -119,7 +126,8 @@ class Finder {
       for (const Around around : {Around::neighbours, Around::feature}) {
         const cloth::Box with = at_least(joined(own_, landmark_box(sheet_.course, landmark, around)), 12);
         for (const guide::Count* proof : proofs())
-          if (!on_cloth(proof->landmark)) all.push_back({joined(with, landmark_box(sheet_.course, proof->landmark, Around::feature)), true, proof});
+          if (!on_cloth(proof->landmark))
+            all.push_back({joined(with, landmark_box(sheet_.course, proof->landmark, Around::feature)), true, proof});
       }
       for (const Around around : {Around::neighbours, Around::feature})
         all.push_back({at_least(joined(own_, landmark_box(sheet_.course, landmark, around)), 12), true, nullptr});
@@ -172,7 +180,8 @@ class Finder {
     order.count = choice.count ? &count_in_->count : nullptr;
     order.proof = choice.proof;
     order.number = sheet_.styles.number;  // in a smaller picture smaller figures, as far as they may be
-    order.number.size_pt = std::max(sheet_.styles.number_least_pt, order.number.size_pt * std::min(1.0, scale / sheet_.styles.scale_wanted));
+    order.number.size_pt =
+        std::max(sheet_.styles.number_least_pt, order.number.size_pt * std::min(1.0, scale / sheet_.styles.scale_wanted));
     return order;
   }
 

@@ -1,5 +1,5 @@
-// How large a close-up is and how much of the cloth it shows: at a start the landmarks as well, where they are near enough to be read; else the
-// count is for an overview.
+// How large a close-up is and how much of the cloth it shows: at a start the landmarks as well, where they are near enough to be read; else
+// the count is for an overview.
 #pragma once
 
 #include "picture/window.h"
@@ -15,10 +15,10 @@ struct CloseUpPicture {
 };
 
 struct Room {
-  double beside = 100;  ///< widest picture that leaves room for text at its side, mm
-  double whole = 182;   ///< widest picture, mm
-  double height = 150;       ///< with words at its side
-  double whole_height = 110; ///< with words under it
+  double beside = 100;        ///< widest picture that leaves room for text at its side, mm
+  double whole = 182;         ///< widest picture, mm
+  double height = 150;        ///< with words at its side
+  double whole_height = 110;  ///< with words under it
 };
 
 CloseUpPicture close_up_picture(const Sheet& sheet, const guide::CloseUp& close_up, const Room& room);

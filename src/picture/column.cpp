@@ -1,7 +1,6 @@
 #include "picture/column.h"
 
 #include <numeric>
-
 #include <string_view>
 
 #include "picture/ink.h"
@@ -64,7 +63,8 @@ std::vector<std::string> words_of(const std::string& text) {
   return with_their_numbers(words);
 }
 
-void wrap_paragraph(const std::string& text, list::TypeStyle style, double width, const list::Measure& measure, std::vector<std::string>& lines) {
+void wrap_paragraph(const std::string& text, list::TypeStyle style, double width, const list::Measure& measure,
+                    std::vector<std::string>& lines) {
   const double space = measure.measure(" ", style).width;
   std::string line;
   double filled = 0;

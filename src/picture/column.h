@@ -14,14 +14,14 @@ namespace picture {
 std::vector<std::string> wrapped(const std::string& text, list::TypeStyle style, double width, const list::Measure& measure);
 
 struct SetLine {
-  std::string text;      ///< empty: white space
-  std::string mark;      ///< set to the left of the text: the number of a list
+  std::string text;  ///< empty: white space
+  std::string mark;  ///< set to the left of the text: the number of a list
   list::TypeStyle style;
   list::Colour colour = colour::ink;
   list::Role role = list::Role::text;
-  double indent = 0;     ///< mm
-  double height = 0;     ///< mm down to the next line's top
-  bool keep = false;     ///< never parted from the next line
+  double indent = 0;  ///< mm
+  double height = 0;  ///< mm down to the next line's top
+  bool keep = false;  ///< never parted from the next line
 };
 
 class Column {

@@ -12,15 +12,24 @@ using plan::CountLine;
 
 std::string_view key_of(CountLine::What what) {
   switch (what) {
-    case CountLine::to_first_corner: return "page.count.to-first-corner";
-    case CountLine::straight_side: return "page.count.straight";
-    case CountLine::slant: return "page.count.slant";
-    case CountLine::flight: return "page.count.flight";
-    case CountLine::last_to_start: return "page.count.last-to-start";
-    case CountLine::after_last_corner: return "page.count.after-last-corner";
-    case CountLine::whole_round: return "page.count.whole-round";
-    case CountLine::whole_run: return "page.count.whole-run";
-    case CountLine::section_total: return "page.count.section";
+    case CountLine::to_first_corner:
+      return "page.count.to-first-corner";
+    case CountLine::straight_side:
+      return "page.count.straight";
+    case CountLine::slant:
+      return "page.count.slant";
+    case CountLine::flight:
+      return "page.count.flight";
+    case CountLine::last_to_start:
+      return "page.count.last-to-start";
+    case CountLine::after_last_corner:
+      return "page.count.after-last-corner";
+    case CountLine::whole_round:
+      return "page.count.whole-round";
+    case CountLine::whole_run:
+      return "page.count.whole-run";
+    case CountLine::section_total:
+      return "page.count.section";
   }
   return "page.count.section";
 }
@@ -37,7 +46,8 @@ std::string label(const Sheet& sheet, const CountLine& line) {
 void add_both(const Sheet& sheet, Table& table) {
   if (table.rows.empty() || table.heads.size() < 2) return;
   const Table::Row& total = table.rows.back();
-  if (total.total) table.note = sheet.say("page.count.both", {{"n", std::int64_t{std::accumulate(total.numbers.begin(), total.numbers.end(), 0)}}});
+  if (total.total)
+    table.note = sheet.say("page.count.both", {{"n", std::int64_t{std::accumulate(total.numbers.begin(), total.numbers.end(), 0)}}});
 }
 
 int stitches_of(const Sheet& sheet, int trail) {
@@ -54,7 +64,8 @@ void add_shared(const Sheet& sheet, int trail, Table& table) {
   for (const Table::Row& row : table.rows)
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
-  if (over > 0) table.note = sentences({table.note, sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
+  if (over > 0)
+    table.note = sentences({table.note, sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
 }
 
 std::string title(const Sheet& sheet, int trail) {
@@ -85,7 +96,8 @@ std::vector<Table> count_tables(const Sheet& sheet) {
   for (std::size_t i = 0; i < lines.size();) {
     std::size_t end = i;
     while (end < lines.size() && lines[end].trail == lines[i].trail) ++end;
-    tables.push_back(table_for(sheet, lines[i].trail, {lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(end)}));
+    tables.push_back(table_for(sheet, lines[i].trail,
+                               {lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(end)}));
     i = end;
   }
   return tables;

@@ -89,7 +89,8 @@ bool whole(const guide::PlacedTrail& trail, const guide::Section& section) {
 
 bool row_is_there(const Sheet& sheet, int trail, int run) {
   const guide::PlacedTrail& own = sheet.trail(trail);
-  const auto first = std::find_if(own.trail.stitches.begin(), own.trail.stitches.end(), [&](const trail::Worked& w) { return w.run == run; });
+  const auto first =
+      std::find_if(own.trail.stitches.begin(), own.trail.stitches.end(), [&](const trail::Worked& w) { return w.run == run; });
   if (first == own.trail.stitches.end()) return false;
   const cloth::Stitch stitch = cloth::Stitch{first->up, first->down}.normal();
   for (const guide::PlacedTrail& other : sheet.plan.trails) {

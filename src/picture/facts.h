@@ -20,7 +20,8 @@ struct CornerSort {
   int corners = 0, with_back = 0;
 };
 std::vector<CornerSort> corner_sorts(const trail::Trail& trail, const guide::Section& section);
-/// Which corners of the section, counted from 1 in needle order, have their first row's corner hole among these; empty where one is not found.
+/// Which corners of the section, counted from 1 in needle order, have their first row's corner hole among these; empty where one is not
+/// found.
 std::vector<int> corner_numbers(const trail::Trail& trail, const guide::Section& section, const std::vector<cloth::Hole>& holes);
 int corners_in(const std::vector<CornerSort>& sorts);
 

@@ -19,8 +19,8 @@ void draw_folds(list::List& list, Point middle, const Rect& frame) {
   for (const Capsule& line : fold_lines(middle, frame)) {
     const double all = length(minus(line.b, line.a));
     for (double at = 0; at < all; at += dash + free)
-      add_line(list, list::Role::landmark, between(line.a, line.b, at / all), between(line.a, line.b, std::min(1.0, (at + dash) / all)), 0.3, colour::accent,
-               list::Cap::flat);
+      add_line(list, list::Role::landmark, between(line.a, line.b, at / all), between(line.a, line.b, std::min(1.0, (at + dash) / all)),
+               0.3, colour::accent, list::Cap::flat);
   }
   add_disc(list, list::Role::landmark, middle, fold_radius, colour::accent);
 }

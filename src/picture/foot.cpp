@@ -72,14 +72,16 @@ std::string Foot::scale_words() const {
   }
   std::vector<std::string> said;
   for (const auto& [tenths, letters] : groups)
-    said.push_back(sheet_.say("page.foot.scale", {{"letters", sheet_.all_of(letters)}, {"n", static_cast<std::int64_t>(letters.size())},
+    said.push_back(sheet_.say("page.foot.scale", {{"letters", sheet_.all_of(letters)},
+                                                  {"n", static_cast<std::int64_t>(letters.size())},
                                                   {"times", words::Decimal{tenths / 10.0, 1}}}));
   return sentences(said);
 }
 
 std::vector<std::string> Foot::line_words() const {
   std::vector<std::string> said;
-  if (gridded_) said.push_back(sheet_.say(sheet_.course.choices.line == course::Line::thread ? "page.foot.line.thread" : "page.foot.line.hole"));
+  if (gridded_)
+    said.push_back(sheet_.say(sheet_.course.choices.line == course::Line::thread ? "page.foot.line.thread" : "page.foot.line.hole"));
   said.push_back(sheet_.say(sheet_.voice.hand == say::Hand::right ? "page.foot.right-handed" : "page.foot.left-handed"));
   said.push_back(sheet_.say("page.foot.cloth", {{"count", cloth_count(sheet_)}}));
   if (!scales_.empty()) said.push_back(scale_words());
@@ -87,9 +89,7 @@ std::vector<std::string> Foot::line_words() const {
   return wrapped(sentences(said), sheet_.styles.body, sheet_.width() - number_room, sheet_.measure);
 }
 
-double Foot::height() const {
-  return lines_height() + (strip() > 0 ? strip() + 4 : 0);
-}
+double Foot::height() const { return lines_height() + (strip() > 0 ? strip() + 4 : 0); }
 
 void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
   const double left = sheet_.margin(), right = left + sheet_.width(), bottom = sheet_.page.height - 11;
@@ -100,7 +100,8 @@ void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
     add_text(list, list::Role::text, {left, base}, line, sheet_.styles.body, colour::ink);
     base += line_height_mm();
   }
-  add_text(list, list::Role::text, {right, base - line_height_mm()}, sheet_.say("page.foot.page", {{"page", static_cast<std::int64_t>(page)}, {"of", static_cast<std::int64_t>(of)}}),
+  add_text(list, list::Role::text, {right, base - line_height_mm()},
+           sheet_.say("page.foot.page", {{"page", static_cast<std::int64_t>(page)}, {"of", static_cast<std::int64_t>(of)}}),
            sheet_.styles.body, colour::ink, list::Align::right);
   const double top = rule - 4 - strip();
   if (map_) put(list, design_.draw(order_).list, {left, top});

@@ -59,8 +59,12 @@ bool meet(const Rect& rect, const Capsule& c) {
 
 bool meet(const Capsule& one, const Capsule& other) {
   const double room = one.radius + other.radius;
-  if (std::max(one.a.x, one.b.x) + room <= std::min(other.a.x, other.b.x) || std::max(other.a.x, other.b.x) + room <= std::min(one.a.x, one.b.x)) return false;
-  if (std::max(one.a.y, one.b.y) + room <= std::min(other.a.y, other.b.y) || std::max(other.a.y, other.b.y) + room <= std::min(one.a.y, one.b.y)) return false;
+  if (std::max(one.a.x, one.b.x) + room <= std::min(other.a.x, other.b.x) ||
+      std::max(other.a.x, other.b.x) + room <= std::min(one.a.x, one.b.x))
+    return false;
+  if (std::max(one.a.y, one.b.y) + room <= std::min(other.a.y, other.b.y) ||
+      std::max(other.a.y, other.b.y) + room <= std::min(one.a.y, one.b.y))
+    return false;
   return distance(one.a, one.b, other.a, other.b) < room - hair;
 }
 

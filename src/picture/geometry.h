@@ -26,11 +26,11 @@ inline Rect moved(Rect r, Point by) { return {r.x + by.x, r.y + by.y, r.w, r.h};
 /// Is the inner one wholly within the outer? (Edges may touch, up to a hair for rounding.)
 bool within(const Rect& inner, const Rect& outer);
 
-double distance(Point p, Point a, Point b);                 ///< of a point from a straight piece
-double distance(Point a, Point b, Point c, Point d);        ///< of two straight pieces; 0 where they cross
-double distance(const Rect& rect, Point a, Point b);        ///< of a box (filled) from a straight piece
-double distance(const Rect& rect, Point p);                 ///< of a box (filled) from a point
-bool meet(const Rect& rect, const Capsule& capsule);        ///< touching does not count
+double distance(Point p, Point a, Point b);           ///< of a point from a straight piece
+double distance(Point a, Point b, Point c, Point d);  ///< of two straight pieces; 0 where they cross
+double distance(const Rect& rect, Point a, Point b);  ///< of a box (filled) from a straight piece
+double distance(const Rect& rect, Point p);           ///< of a box (filled) from a point
+bool meet(const Rect& rect, const Capsule& capsule);  ///< touching does not count
 bool meet(const Capsule& one, const Capsule& other);
 
 }  // namespace picture

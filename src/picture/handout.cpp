@@ -33,7 +33,8 @@ class Handout {
   Room room() const {
     const double k = sheet_.styles.body.size_pt / 12, height = pages_.room(pages_.empty() && !sheet_.styles.key_aside);
     const double words = 8 * line_height(sheet_.styles.body);
-    return {sections_.widest_beside(), sections_.widest(), std::clamp(height - letter_inset, 60.0, 140.0), std::clamp(height - letter_inset - words, 60.0 * k, sheet_.styles.key_aside ? 92.0 : 120.0)};
+    return {sections_.widest_beside(), sections_.widest(), std::clamp(height - letter_inset, 60.0, 140.0),
+            std::clamp(height - letter_inset - words, 60.0 * k, sheet_.styles.key_aside ? 92.0 : 120.0)};
   }
 
   void add_close_up(const guide::CloseUp& close_up) {
@@ -46,7 +47,8 @@ class Handout {
       telling = tell_close_up(sheet_, close_up, made);
     }
     Block block;
-    block.frames = {{close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
+    block.frames = {
+        {close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
     block.scales = {{close_up.letter, made.picture.scale}};
     block.gridded = true;
     pages_.add(sections_.picture(std::move(made.picture), telling, std::move(block)));
@@ -56,7 +58,8 @@ class Handout {
     Telling telling;
     tell_count_in(sheet_, close_up, made, telling);
     const Room most = room();
-    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, most.beside > 0 ? std::min(90.0, most.beside) : most.whole, std::min(72.0, most.height));
+    Picture picture = draw_overview(sheet_, close_up, made.count_in->count, most.beside > 0 ? std::min(90.0, most.beside) : most.whole,
+                                    std::min(72.0, most.height));
     pages_.add(sections_.picture(std::move(picture), telling, Block{}));
   }
 

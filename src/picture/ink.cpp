@@ -33,7 +33,8 @@ void add_line(list::List& list, list::Role role, Point a, Point b, double width,
   add_stroke(list, role, {a, b}, width, colour, list::Dash::none, cap);
 }
 
-void add_stroke(list::List& list, list::Role role, std::vector<Point> points, double width, list::Colour colour, list::Dash dash, list::Cap cap) {
+void add_stroke(list::List& list, list::Role role, std::vector<Point> points, double width, list::Colour colour, list::Dash dash,
+                list::Cap cap) {
   auto& stroke = added<list::Stroke>(list, role);
   stroke.points = std::move(points);
   stroke.width = width;
@@ -57,7 +58,8 @@ void add_disc(list::List& list, list::Role role, Point centre, double radius, li
   added<list::Disc>(list, role) = {centre, radius, fill, line, line_colour};
 }
 
-void add_panel(list::List& list, list::Role role, const Rect& rect, double radius, list::Colour fill, double line, list::Colour line_colour) {
+void add_panel(list::List& list, list::Role role, const Rect& rect, double radius, list::Colour fill, double line,
+               list::Colour line_colour) {
   added<list::Panel>(list, role) = {rect, radius, true, fill, line, line_colour};
 }
 
@@ -65,7 +67,8 @@ void add_frame(list::List& list, list::Role role, const Rect& rect, double radiu
   added<list::Panel>(list, role) = {rect, radius, false, {}, line, line_colour};
 }
 
-void add_text(list::List& list, list::Role role, Point at, std::string text, list::TypeStyle style, list::Colour colour, list::Align align) {
+void add_text(list::List& list, list::Role role, Point at, std::string text, list::TypeStyle style, list::Colour colour,
+              list::Align align) {
   auto& type = added<list::Text>(list, role);
   type.at = at;
   type.text = std::move(text);

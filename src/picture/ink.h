@@ -14,8 +14,10 @@ void add_stroke(list::List& list, list::Role role, std::vector<Point> points, do
                 list::Dash dash = list::Dash::none, list::Cap cap = list::Cap::round);
 void add_outline(list::List& list, list::Role role, std::vector<Point> points, double width, list::Colour colour);
 void add_fill(list::List& list, list::Role role, std::vector<Point> points, list::Colour colour);
-void add_disc(list::List& list, list::Role role, Point centre, double radius, list::Colour fill, double line = 0, list::Colour line_colour = {});
-void add_panel(list::List& list, list::Role role, const Rect& rect, double radius, list::Colour fill, double line, list::Colour line_colour);
+void add_disc(list::List& list, list::Role role, Point centre, double radius, list::Colour fill, double line = 0,
+              list::Colour line_colour = {});
+void add_panel(list::List& list, list::Role role, const Rect& rect, double radius, list::Colour fill, double line,
+               list::Colour line_colour);
 /// A panel without filling.
 void add_frame(list::List& list, list::Role role, const Rect& rect, double radius, double line, list::Colour line_colour);
 void add_text(list::List& list, list::Role role, Point at, std::string text, list::TypeStyle style, list::Colour colour,

@@ -35,9 +35,7 @@ Rect box_beyond(Point hole, Point u, double width, double height, double gap) {
   return at(far);
 }
 
-Point nearest_on(const Rect& box, Point p) {
-  return {std::clamp(p.x, box.x, box.x + box.w), std::clamp(p.y, box.y, box.y + box.h)};
-}
+Point nearest_on(const Rect& box, Point p) { return {std::clamp(p.x, box.x, box.x + box.w), std::clamp(p.y, box.y, box.y + box.h)}; }
 
 class Finder {
  public:
@@ -150,11 +148,15 @@ class Finder {
 Rect number_room(std::string_view text, list::TypeStyle style, const list::Measure& measure, Point left_end) {
   const double em = style.size_pt * list::mm_per_pt;
   const bool words = std::any_of(text.begin(), text.end(), [](char c) { return c > '9' || static_cast<unsigned char>(c) > 0x7F; });
-  const double height = (words ? letter_height : figure_height) * em, depth = (words ? letter_depth : has_comma(text) ? comma_depth : 0) * em;
+  const double height = (words ? letter_height : figure_height) * em, depth = (words             ? letter_depth
+                                                                               : has_comma(text) ? comma_depth
+                                                                                                 : 0) *
+                                                                              em;
   return {left_end.x, left_end.y - height, measure.measure(text, style).width, height + depth};
 }
 
-std::vector<LabelPlace> places_for(Label label, const Surroundings& around, list::TypeStyle style, const list::Measure& measure, const PlaceSearch& search) {
+std::vector<LabelPlace> places_for(Label label, const Surroundings& around, list::TypeStyle style, const list::Measure& measure,
+                                   const PlaceSearch& search) {
   const Finder finder(around, style, measure);
   std::vector<Point> holes{label.hole};
   holes.insert(holes.end(), label.also.begin(), label.also.end());

@@ -19,7 +19,8 @@ struct LabelPlace {
 };
 
 /// Cheapest first; empty where there is no room at all.
-std::vector<LabelPlace> places_for(Label label, const Surroundings& around, list::TypeStyle style, const list::Measure& measure, const PlaceSearch& search);
+std::vector<LabelPlace> places_for(Label label, const Surroundings& around, list::TypeStyle style, const list::Measure& measure,
+                                   const PlaceSearch& search);
 
 /// Would the two lie on one another, or one on the other's leader?
 bool clash(const LabelPlace& a, const LabelPlace& b);

@@ -9,7 +9,8 @@ namespace {
 
 constexpr PlaceSearch searches[] = {{16, 40}, {90, 150}};
 
-/// Chooses one candidate for each label: begins with the cheapest and moves the label in conflict that can be helped best, until none is left.
+/// Chooses one candidate for each label: begins with the cheapest and moves the label in conflict that can be helped best, until none is
+/// left.
 class Chooser {
  public:
   explicit Chooser(std::vector<std::vector<LabelPlace>> all) : all_(std::move(all)), chosen_(all_.size(), 0), moved_(all_.size(), 0) {}
@@ -44,7 +45,8 @@ class Chooser {
     return count;
   }
 
-  /// Once nothing meets: each label to a cheaper place that is free, or that one other can make free for less than it gains. Whether any moved.
+  /// Once nothing meets: each label to a cheaper place that is free, or that one other can make free for less than it gains. Whether any
+  /// moved.
   bool improve() {
     bool moved = false;
     for (std::size_t label = 0; label < all_.size(); ++label)
@@ -104,7 +106,8 @@ class Chooser {
   std::vector<int> moved_;
 };
 
-Placement placed(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure, const PlaceSearch& search) {
+Placement placed(const std::vector<Label>& labels, const Surroundings& around, list::TypeStyle style, const list::Measure& measure,
+                 const PlaceSearch& search) {
   std::vector<std::vector<LabelPlace>> all;
   for (std::size_t i = 0; i < labels.size(); ++i) all.push_back(places_for(labels[i], around, style, measure, search));
   Chooser chooser(std::move(all));

@@ -30,10 +30,10 @@ struct Surroundings {
 };
 
 struct PlacedLabel {
-  Rect box;             ///< of the ink
-  Point base;           ///< left end of the base line
-  bool led = false;     ///< it stands off and has a leader
-  Point from, to;       ///< the leader
+  Rect box;          ///< of the ink
+  Point base;        ///< left end of the base line
+  bool led = false;  ///< it stands off and has a leader
+  Point from, to;    ///< the leader
 };
 
 inline constexpr double good_place = 16;  ///< cost below which a number stands well

@@ -11,26 +11,46 @@ namespace {
 
 std::string_view key_of(Mark mark, const Uses& uses) {
   switch (mark) {
-    case Mark::up: return "page.key.up";
-    case Mark::down: return "page.key.down";
-    case Mark::both: return uses.both_example.empty() || uses.both_example[0] % 2 == 0 ? "page.key.both.down-first" : "page.key.both.up-first";
-    case Mark::twice_up: return "page.key.twice-up";
-    case Mark::twice_down: return "page.key.twice-down";
-    case Mark::now: return "page.key.now";
-    case Mark::now_double: return "page.key.now-double";
-    case Mark::before: return "page.key.before";
-    case Mark::before_double: return "page.key.before-double";
-    case Mark::later: return "page.key.later";
-    case Mark::back: return "page.key.back";
-    case Mark::landmark: return "page.key.landmark";
-    case Mark::ruler: return "page.key.ruler";
-    case Mark::proof: return "page.key.proof";
-    case Mark::fold: return "page.key.fold";
-    case Mark::cloth_edge: return "page.key.cloth-edge";
-    case Mark::frame: return "page.key.frame";
-    case Mark::place: return "page.key.place";
-    case Mark::many: return "page.key.many";
-    case Mark::corner: return "page.key.corner";
+    case Mark::up:
+      return "page.key.up";
+    case Mark::down:
+      return "page.key.down";
+    case Mark::both:
+      return uses.both_example.empty() || uses.both_example[0] % 2 == 0 ? "page.key.both.down-first" : "page.key.both.up-first";
+    case Mark::twice_up:
+      return "page.key.twice-up";
+    case Mark::twice_down:
+      return "page.key.twice-down";
+    case Mark::now:
+      return "page.key.now";
+    case Mark::now_double:
+      return "page.key.now-double";
+    case Mark::before:
+      return "page.key.before";
+    case Mark::before_double:
+      return "page.key.before-double";
+    case Mark::later:
+      return "page.key.later";
+    case Mark::back:
+      return "page.key.back";
+    case Mark::landmark:
+      return "page.key.landmark";
+    case Mark::ruler:
+      return "page.key.ruler";
+    case Mark::proof:
+      return "page.key.proof";
+    case Mark::fold:
+      return "page.key.fold";
+    case Mark::cloth_edge:
+      return "page.key.cloth-edge";
+    case Mark::frame:
+      return "page.key.frame";
+    case Mark::place:
+      return "page.key.place";
+    case Mark::many:
+      return "page.key.many";
+    case Mark::corner:
+      return "page.key.corner";
   }
   return "page.key.up";
 }
@@ -42,12 +62,14 @@ constexpr double gap = 6;  // mm between columns
 double Legend::line() const { return line_height(sheet_->styles.body) * (sheet_->styles.key_aside ? 0.95 : 1.08); }
 double Legend::unit() const { return sheet_->styles.body.size_pt / 12 * 3.9; }
 
-Legend::Legend(const Sheet& sheet, const Uses& uses, double width) : sheet_(&sheet), width_(width), sign_(sheet.styles.body.size_pt * 0.95) {
+Legend::Legend(const Sheet& sheet, const Uses& uses, double width)
+    : sheet_(&sheet), width_(width), sign_(sheet.styles.body.size_pt * 0.95) {
   const double column_least = 4.0 * sheet.styles.body.size_pt;
   const int columns = std::max(1, static_cast<int>((width + gap) / (column_least + gap)));
   const double room = (width - (columns - 1) * gap) / columns - sign_;
   words::Arguments arguments;
-  if (uses.both_example.size() > 1) arguments = {{"first", std::int64_t{uses.both_example[0]}}, {"second", std::int64_t{uses.both_example[1]}}};
+  if (uses.both_example.size() > 1)
+    arguments = {{"first", std::int64_t{uses.both_example[0]}}, {"second", std::int64_t{uses.both_example[1]}}};
   arguments.insert_or_assign("letters", sheet.all_of(uses.many));
   for (const Mark mark : uses.marks)
     entries_.push_back({mark, wrapped(sheet.say(key_of(mark, uses), arguments), sheet.styles.body, room, sheet.measure)});
@@ -75,8 +97,8 @@ double Legend::height() const {
 
 void Legend::draw(list::List& list, Point at) const {
   if (entries_.empty()) return;
-  add_text(list, list::Role::heading, {at.x, at.y + line_height(sheet_->styles.strong) - 0.36 * em(sheet_->styles.strong)}, sheet_->say("page.key"),
-           sheet_->styles.strong, colour::ink);
+  add_text(list, list::Role::heading, {at.x, at.y + line_height(sheet_->styles.strong) - 0.36 * em(sheet_->styles.strong)},
+           sheet_->say("page.key"), sheet_->styles.strong, colour::ink);
   const double top = at.y + line_height(sheet_->styles.strong) + 0.25 * em(sheet_->styles.body);
   const auto columns = static_cast<double>(columns_.size());
   const double wide = (width_ - (columns - 1) * gap) / columns;
@@ -85,7 +107,8 @@ void Legend::draw(list::List& list, Point at) const {
     for (const Entry& entry : columns_[c]) {
       draw_sign(list, entry.mark, {here.x + (sign_ - 2) / 2, here.y + line() / 2});
       for (const std::string& words : entry.lines) {
-        add_text(list, list::Role::text, {here.x + sign_, here.y + line() - 0.40 * em(sheet_->styles.body)}, words, sheet_->styles.body, colour::ink);
+        add_text(list, list::Role::text, {here.x + sign_, here.y + line() - 0.40 * em(sheet_->styles.body)}, words, sheet_->styles.body,
+                 colour::ink);
         here.y += line();
       }
     }
@@ -97,18 +120,42 @@ void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
   const Point left{middle.x - half, middle.y}, right{middle.x + half, middle.y};
   const auto stitch = [&](Stage stage, bool doubled, double width) { draw_stitch(list, left, right, width * u, 0, stage, doubled); };
   switch (mark) {
-    case Mark::up: draw_hole(list, middle, HoleUse::up, u); return;
-    case Mark::down: draw_hole(list, middle, HoleUse::down, u); return;
-    case Mark::both: draw_hole(list, middle, HoleUse::both, u); return;
-    case Mark::twice_up: draw_hole(list, middle, HoleUse::twice_up, u); return;
-    case Mark::twice_down: draw_hole(list, middle, HoleUse::twice_down, u); return;
-    case Mark::now: stitch(Stage::now, false, 0.36); return;
-    case Mark::now_double: stitch(Stage::now, true, 0.36); return;
-    case Mark::before: stitch(Stage::before, false, 0.5); return;
-    case Mark::before_double: stitch(Stage::before, true, 0.5); return;
-    case Mark::later: stitch(Stage::later, false, ratio::later); return;
-    case Mark::back: draw_back(list, {left, right}, u); return;
-    case Mark::landmark: draw_landmark(list, left, right, 0.5 * u, 0); return;
+    case Mark::up:
+      draw_hole(list, middle, HoleUse::up, u);
+      return;
+    case Mark::down:
+      draw_hole(list, middle, HoleUse::down, u);
+      return;
+    case Mark::both:
+      draw_hole(list, middle, HoleUse::both, u);
+      return;
+    case Mark::twice_up:
+      draw_hole(list, middle, HoleUse::twice_up, u);
+      return;
+    case Mark::twice_down:
+      draw_hole(list, middle, HoleUse::twice_down, u);
+      return;
+    case Mark::now:
+      stitch(Stage::now, false, 0.36);
+      return;
+    case Mark::now_double:
+      stitch(Stage::now, true, 0.36);
+      return;
+    case Mark::before:
+      stitch(Stage::before, false, 0.5);
+      return;
+    case Mark::before_double:
+      stitch(Stage::before, true, 0.5);
+      return;
+    case Mark::later:
+      stitch(Stage::later, false, ratio::later);
+      return;
+    case Mark::back:
+      draw_back(list, {left, right}, u);
+      return;
+    case Mark::landmark:
+      draw_landmark(list, left, right, 0.5 * u, 0);
+      return;
     case Mark::ruler:
       add_line(list, list::Role::ruler, left, right, 0.38, colour::accent);
       for (const double t : {0.0, 1.0 / 3, 2.0 / 3, 1.0}) {
@@ -116,15 +163,28 @@ void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
         add_line(list, list::Role::ruler, {p.x, p.y - 0.8}, {p.x, p.y + 0.8}, 0.3, colour::accent);
       }
       return;
-    case Mark::proof: draw_proof(list, middle, 0.34 * u); return;
-    case Mark::fold:
-      for (const double t : {0.0, 0.55}) add_line(list, list::Role::landmark, between(left, right, t), between(left, right, t + 0.45), 0.3, colour::accent, list::Cap::flat);
+    case Mark::proof:
+      draw_proof(list, middle, 0.34 * u);
       return;
-    case Mark::cloth_edge: add_line(list, list::Role::key_mark, left, right, 0.5, colour::ink, list::Cap::flat); return;
-    case Mark::frame: add_frame(list, list::Role::key_mark, {middle.x - 2.2, middle.y - 1.6, 4.4, 3.2}, 0.4, 0.3, colour::ink); return;
-    case Mark::place: add_disc(list, list::Role::key_mark, middle, 1.25, colour::white, 0.35, colour::ink); return;
-    case Mark::many: draw_one_of_many(list, middle); return;
-    case Mark::corner: draw_corner_mark(list, middle); return;
+    case Mark::fold:
+      for (const double t : {0.0, 0.55})
+        add_line(list, list::Role::landmark, between(left, right, t), between(left, right, t + 0.45), 0.3, colour::accent, list::Cap::flat);
+      return;
+    case Mark::cloth_edge:
+      add_line(list, list::Role::key_mark, left, right, 0.5, colour::ink, list::Cap::flat);
+      return;
+    case Mark::frame:
+      add_frame(list, list::Role::key_mark, {middle.x - 2.2, middle.y - 1.6, 4.4, 3.2}, 0.4, 0.3, colour::ink);
+      return;
+    case Mark::place:
+      add_disc(list, list::Role::key_mark, middle, 1.25, colour::white, 0.35, colour::ink);
+      return;
+    case Mark::many:
+      draw_one_of_many(list, middle);
+      return;
+    case Mark::corner:
+      draw_corner_mark(list, middle);
+      return;
   }
 }
 

@@ -110,7 +110,8 @@ class Map {
     add_frame(picture_.list, list::Role::map_mark, rect, 0.4, 0.3, colour::ink);
     use(Mark::frame);
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
-    for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}}) around_.solid.push_back({from, to, 0.2});
+    for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}})
+      around_.solid.push_back({from, to, 0.2});
     const bool marked = std::any_of(frame.places.begin(), frame.places.end(), [&](cloth::Hole h) { return frame.window.holds(h); });
     if (!marked || many(frame)) labels_.push_back({q, 0.3, frame.letter, {p, r, s}});
   }
@@ -191,7 +192,8 @@ std::vector<Seen> run_together(const std::vector<Seen>& stitches) {
   std::vector<Seen> lines;
   for (const Seen& s : stitches) {
     bool joined = false;  // rows worked turn about: the line to go on is one of the last few
-    for (std::size_t back = 1; back <= std::min<std::size_t>(3, lines.size()) && !joined; ++back) joined = put_on(lines[lines.size() - back], s);
+    for (std::size_t back = 1; back <= std::min<std::size_t>(3, lines.size()) && !joined; ++back)
+      joined = put_on(lines[lines.size() - back], s);
     if (!joined) lines.push_back(s);
   }
   return lines;

@@ -1,5 +1,5 @@
-// The whole design, small: what is stitched and what is not, the close-ups framed and lettered, every place that one speaks for marked, and the
-// corners that are to be tacked. Far apart or near, it is drawn in lines, not stitch by stitch, so that it stays light.
+// The whole design, small: what is stitched and what is not, the close-ups framed and lettered, every place that one speaks for marked, and
+// the corners that are to be tacked. Far apart or near, it is drawn in lines, not stitch by stitch, so that it stays light.
 #pragma once
 
 #include "picture/window.h"

@@ -10,18 +10,24 @@ namespace {
 
 list::Role role_of(Stage stage) {
   switch (stage) {
-    case Stage::now: return list::Role::stitch_now;
-    case Stage::before: return list::Role::stitch_before;
-    case Stage::later: return list::Role::stitch_later;
+    case Stage::now:
+      return list::Role::stitch_now;
+    case Stage::before:
+      return list::Role::stitch_before;
+    case Stage::later:
+      return list::Role::stitch_later;
   }
   return list::Role::stitch_later;
 }
 
 list::Colour colour_of(Stage stage) {
   switch (stage) {
-    case Stage::now: return colour::now;
-    case Stage::before: return colour::before;
-    case Stage::later: return colour::later;
+    case Stage::now:
+      return colour::now;
+    case Stage::before:
+      return colour::before;
+    case Stage::later:
+      return colour::later;
   }
   return colour::later;
 }
@@ -63,14 +69,22 @@ void draw_landmark(list::List& list, Point a, Point b, double width, double gap)
 void draw_hole(list::List& list, Point at, HoleUse use, double unit) {
   const double r = ratio::dot * unit, line = 0.09 * unit;
   switch (use) {
-    case HoleUse::up: add_disc(list, list::Role::hole_up, at, r, colour::ink); return;
-    case HoleUse::down: add_disc(list, list::Role::hole_down, at, r - line / 2, colour::white, line, colour::ink); return;
+    case HoleUse::up:
+      add_disc(list, list::Role::hole_up, at, r, colour::ink);
+      return;
+    case HoleUse::down:
+      add_disc(list, list::Role::hole_down, at, r - line / 2, colour::white, line, colour::ink);
+      return;
     case HoleUse::both:
       add_disc(list, list::Role::hole_both, at, 0.31 * unit, colour::white, 0.06 * unit, colour::ink);
       add_disc(list, list::Role::hole_both, at, 0.19 * unit, colour::ink);
       return;
-    case HoleUse::twice_up: square(list, list::Role::hole_up, at, 0.25 * unit, colour::ink, 0); return;
-    case HoleUse::twice_down: square(list, list::Role::hole_down, at, 0.21 * unit, colour::white, line); return;
+    case HoleUse::twice_up:
+      square(list, list::Role::hole_up, at, 0.25 * unit, colour::ink, 0);
+      return;
+    case HoleUse::twice_down:
+      square(list, list::Role::hole_down, at, 0.21 * unit, colour::white, line);
+      return;
   }
 }
 
@@ -92,7 +106,8 @@ void draw_corner_mark(list::List& list, Point at) {
   add_line(list, list::Role::map_mark, {at.x - half, at.y + half}, {at.x + half, at.y - half}, 0.4, colour::ink);
 }
 
-void draw_letter(list::List& list, Point middle, double radius, const std::string& letter, list::TypeStyle style, const list::Measure& measure) {
+void draw_letter(list::List& list, Point middle, double radius, const std::string& letter, list::TypeStyle style,
+                 const list::Measure& measure) {
   add_disc(list, list::Role::letter, middle, radius, colour::ink);
   const double width = measure.measure(letter, style).width;
   add_text(list, list::Role::letter, {middle.x - width / 2, middle.y + 0.365 * em(style)}, letter, style, colour::white);

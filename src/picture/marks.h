@@ -14,8 +14,26 @@ enum class HoleUse { up, down, both, twice_up, twice_down };
 
 /// Everything that a key may have to name. A page's key has those it uses, in this order.
 enum class Mark {
-  up, down, both, twice_up, twice_down, now, now_double, before, before_double, later, back,
-  landmark, ruler, proof, fold, cloth_edge, frame, place, many, corner
+  up,
+  down,
+  both,
+  twice_up,
+  twice_down,
+  now,
+  now_double,
+  before,
+  before_double,
+  later,
+  back,
+  landmark,
+  ruler,
+  proof,
+  fold,
+  cloth_edge,
+  frame,
+  place,
+  many,
+  corner
 };
 
 /// What a page uses; `both` comes with an example of its numbers, `many` with its letters.
@@ -28,7 +46,8 @@ struct Uses {
 
 /// The room of a stitch as it is drawn: its ends drawn back by `gap` mm and half its width.
 Capsule drawn_stitch(Point a, Point b, double width, double gap);
-/// A stitch, its ends drawn back from the holes so that each is told from the next. `width` in mm, `gap` from the round end to the hole's middle.
+/// A stitch, its ends drawn back from the holes so that each is told from the next. `width` in mm, `gap` from the round end to the hole's
+/// middle.
 void draw_stitch(list::List& list, Point a, Point b, double width, double gap, Stage stage, bool doubled);
 void draw_landmark(list::List& list, Point a, Point b, double width, double gap);
 /// `unit`: mm a thread.
@@ -41,6 +60,7 @@ void draw_one_of_many(list::List& list, Point at);
 /// A corner to be tacked: a small cross.
 void draw_corner_mark(list::List& list, Point at);
 /// A white letter on a disc: the name of a picture.
-void draw_letter(list::List& list, Point middle, double radius, const std::string& letter, list::TypeStyle style, const list::Measure& measure);
+void draw_letter(list::List& list, Point middle, double radius, const std::string& letter, list::TypeStyle style,
+                 const list::Measure& measure);
 
 }  // namespace picture

@@ -14,7 +14,7 @@ namespace {
 
 using list::Role;
 
-constexpr double edge = 10;   // mm of paper without type
+constexpr double edge = 10;  // mm of paper without type
 constexpr double hair = 0.02;
 
 /// Something with a shape, in one picture (0: on the bare page).
@@ -62,7 +62,9 @@ class Parts {
   }
   void operator()(const list::Text& t) {
     if (is_number(role_))
-      types.push_back({role_, picture_, number_room(t.text, t.style, measure_, {list::left_end(t, measure_.measure(t.text, t.style).width), t.at.y}), t.text});
+      types.push_back({role_, picture_,
+                       number_room(t.text, t.style, measure_, {list::left_end(t, measure_.measure(t.text, t.style).width), t.at.y}),
+                       t.text});
     else
       types.push_back({role_, picture_, list::bounds(*item_, measure_), t.text});
   }
@@ -94,23 +96,35 @@ bool blocks(Role number, Role shape) {
     case Role::hole_down:
     case Role::hole_both:
     case Role::ruler:
-    case Role::leader: return true;
-    case Role::stitch_later: return number != Role::map_mark;
-    case Role::map_mark: return number == Role::map_mark;
-    default: return false;
+    case Role::leader:
+      return true;
+    case Role::stitch_later:
+      return number != Role::map_mark;
+    case Role::map_mark:
+      return number == Role::map_mark;
+    default:
+      return false;
   }
 }
 
 std::string_view name_of(Role role) {
   switch (role) {
-    case Role::stitch_now: return "a stitch";
-    case Role::stitch_before: return "a stitch made before";
-    case Role::stitch_later: return "a stitch not yet made";
-    case Role::landmark: return "a landmark";
-    case Role::ruler: return "a ruler";
-    case Role::leader: return "a leader";
-    case Role::map_mark: return "a mark of the map";
-    default: return "the mark of a hole";
+    case Role::stitch_now:
+      return "a stitch";
+    case Role::stitch_before:
+      return "a stitch made before";
+    case Role::stitch_later:
+      return "a stitch not yet made";
+    case Role::landmark:
+      return "a landmark";
+    case Role::ruler:
+      return "a ruler";
+    case Role::leader:
+      return "a leader";
+    case Role::map_mark:
+      return "a mark of the map";
+    default:
+      return "the mark of a hole";
   }
 }
 
@@ -137,15 +151,18 @@ class Checker {
 
   void number_on_shapes(const Type& number) {
     for (const Shape& shape : parts_.shapes)
-      if (shape.picture == number.picture && blocks(number.role, shape.role) && !thin(shape) && meet(grown(number.box, -hair), shape.capsule))
+      if (shape.picture == number.picture && blocks(number.role, shape.role) && !thin(shape) &&
+          meet(grown(number.box, -hair), shape.capsule))
         tell(fmt::format("\"{}\" lies on {}", number.text, name_of(shape.role)));
     for (const Frame& frame : parts_.frames)
-      if (frame.picture == number.picture && !within(number.box, grown(frame.rect, hair))) tell(fmt::format("\"{}\" lies outside its picture", number.text));
+      if (frame.picture == number.picture && !within(number.box, grown(frame.rect, hair)))
+        tell(fmt::format("\"{}\" lies outside its picture", number.text));
   }
 
   void type_on_type(const Type& one, const Type& other) {
     if (one.text.empty() || other.text.empty()) return;
-    if (list::overlap(grown(one.box, -hair), grown(other.box, -hair))) tell(fmt::format("\"{}\" and \"{}\" lie on one another", one.text, other.text));
+    if (list::overlap(grown(one.box, -hair), grown(other.box, -hair)))
+      tell(fmt::format("\"{}\" and \"{}\" lie on one another", one.text, other.text));
   }
 
   void on_page(const Type& type) {

@@ -20,7 +20,8 @@ class Overview {
   enum class Lengths { words, figures, none };
 
   /// `wider`: so many tenths of cloth more on every side.
-  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height, int wider, Lengths lengths)
+  Overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height, int wider,
+           Lengths lengths)
       : sheet_(sheet), close_up_(close_up), count_(count), lengths_(lengths) {
     cloth::Box box = shown();
     box = box.widened(wider * std::max(box.width(), box.height()) / 10);
@@ -83,7 +84,8 @@ class Overview {
     for (const Seen& s : run_together(stitches_in(sheet_.course, sheet_.plan, view_.window, moment))) {
       const double width = s.stage == Stage::later ? 0.13 : std::clamp(s.width * view_.scale, 0.18, 1.6);
       draw_stitch(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08, s.stage, false);
-      (s.stage == Stage::later ? around_.thin : around_.pale).push_back(drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08));
+      (s.stage == Stage::later ? around_.thin : around_.pale)
+          .push_back(drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), width, 0.08));
       use(s.stage == Stage::now ? Mark::now : s.stage == Stage::before ? Mark::before : Mark::later);
     }
   }
@@ -91,7 +93,8 @@ class Overview {
   /// A frame's sides are not written on.
   void add_sides(const Rect& rect, double half) {
     const Point a{rect.x, rect.y}, b{rect.x + rect.w, rect.y}, c{b.x, rect.y + rect.h}, d{rect.x, c.y};
-    for (const auto& [from, to] : {std::pair{a, b}, std::pair{b, c}, std::pair{c, d}, std::pair{d, a}}) around_.solid.push_back({from, to, half});
+    for (const auto& [from, to] : {std::pair{a, b}, std::pair{b, c}, std::pair{c, d}, std::pair{d, a}})
+      around_.solid.push_back({from, to, half});
   }
 
   /// The cut edge, or the folds.
@@ -119,6 +122,11 @@ class Overview {
     add_frame(list(), list::Role::map_mark, rect, 0.6, 0.3, colour::ink);
     use(Mark::frame);
     add_sides(rect, 0.2);
+    if (std::max(rect.w, rect.h) < 3) {  // no larger than the mark in it
+      labels_.push_back({plus({rect.x, rect.y}, {rect.w / 2, rect.h / 2}), 1.7, close_up_.letter});
+      letters_ = 1;
+      return;
+    }
     const double right = rect.x + rect.w, bottom = rect.y + rect.h;
     labels_.push_back({{right, rect.y}, 0.3, close_up_.letter, {{rect.x, rect.y}, {right, bottom}, {rect.x, bottom}}});
     letters_ = 1;
@@ -169,7 +177,8 @@ class Overview {
     for (std::size_t i = 0; i < labels_.size(); ++i) {
       const PlacedLabel& label = placement.labels[i];
       const bool letter = i < letters_;
-      if (label.led) add_line(list(), list::Role::leader, label.from, label.to, 0.16, letter ? colour::ink : colour::accent, list::Cap::flat);
+      if (label.led)
+        add_line(list(), list::Role::leader, label.from, label.to, 0.16, letter ? colour::ink : colour::accent, list::Cap::flat);
       add_text(list(), list::Role::map_mark, label.base, labels_[i].text, style_, letter ? colour::ink : colour::accent);
     }
   }
@@ -190,7 +199,8 @@ class Overview {
 
 Picture draw_overview(const Sheet& sheet, const guide::CloseUp& close_up, const guide::Count& count, double width, double height) {
   Picture best;
-  for (const Overview::Lengths lengths : {Overview::Lengths::words, Overview::Lengths::figures, Overview::Lengths::none})  // the sentence tells them too
+  for (const Overview::Lengths lengths :
+       {Overview::Lengths::words, Overview::Lengths::figures, Overview::Lengths::none})  // the sentence tells them too
     for (int wider = 0; wider < 4; ++wider) {
       best = Overview(sheet, close_up, count, width, height, wider, lengths).draw();
       if (best.clean) return best;

@@ -15,8 +15,11 @@ constexpr double head_top = 11;  // mm from the paper's edge
 
 /// "Lesson 3 of 6 · Tuesday 26 January 2027 · 90 minutes"
 std::string lesson_line(const Sheet& sheet) {
-  const auto joined = [&](const std::string& first, const std::string& second) { return sheet.say("page.dot", {{"first", first}, {"second", second}}); };
-  std::string line = sheet.say("page.head.lesson", {{"n", std::int64_t{sheet.lesson.number}}, {"of", static_cast<std::int64_t>(sheet.plan.lessons.size())}});
+  const auto joined = [&](const std::string& first, const std::string& second) {
+    return sheet.say("page.dot", {{"first", first}, {"second", second}});
+  };
+  std::string line = sheet.say("page.head.lesson",
+                               {{"n", std::int64_t{sheet.lesson.number}}, {"of", static_cast<std::int64_t>(sheet.plan.lessons.size())}});
   if (sheet.lesson.date) line = joined(line, say::date(sheet.voice, *sheet.lesson.date));
   if (!sheet.lesson.start.empty()) line = joined(line, sheet.lesson.start);
   return joined(line, sheet.say("page.head.minutes", {{"n", std::int64_t{sheet.lesson.minutes_given}}}));
@@ -44,7 +47,8 @@ class Head {
       if (!beside_) base += line_height(sheet_.styles.head);
     }
     for (const std::string& line : right_) {
-      add_text(list, list::Role::text, {beside_ ? right : left, base}, line, sheet_.styles.head, colour::ink, beside_ ? list::Align::right : list::Align::left);
+      add_text(list, list::Role::text, {beside_ ? right : left, base}, line, sheet_.styles.head, colour::ink,
+               beside_ ? list::Align::right : list::Align::left);
       base += line_height(sheet_.styles.head);
     }
     add_line(list, list::Role::rule_line, {left, head_top + height()}, {right, head_top + height()}, 0.4, colour::ink, list::Cap::flat);
@@ -70,11 +74,10 @@ Column title_column(const Sheet& sheet) {
 
 }  // namespace
 
-Pages::Pages(const Sheet& sheet) : sheet_(sheet), map_(sheet) {}
-
-double Pages::top(bool first_page) const {
-  const double head = head_top + Head(sheet_).height() + 5;
-  return first_page ? head + 2 + title_column(sheet_).height() + 3 : head + 2;
+Pages::Pages(const Sheet& sheet) : sheet_(sheet), map_(sheet) {
+  const double head = head_top + Head(sheet).height() + 5;
+  first_top_ = head + 2 + title_column(sheet).height() + 3;
+  further_top_ = head + 2;
 }
 
 void Pages::add(std::vector<Block> blocks) {

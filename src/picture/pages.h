@@ -1,5 +1,5 @@
-// Blocks of a lesson flowed into pages. Every page has its running head, at its foot the small picture of the design and the key of just the marks
-// it uses, and a last line that says what its grid stands for. Nothing is squeezed: what does not fit goes on to the next page.
+// Blocks of a lesson flowed into pages. Every page has its running head, at its foot the small picture of the design and the key of just
+// the marks it uses, and a last line that says what its grid stands for. Nothing is squeezed: what does not fit goes on to the next page.
 #pragma once
 
 #include <vector>
@@ -24,13 +24,14 @@ class Pages {
   std::vector<Page> divide();
   bool fits(std::size_t first, std::size_t last, bool first_page) const;
   double needed(std::size_t first, std::size_t last) const;
-  double top(bool first_page) const;
+  double top(bool first_page) const { return first_page ? first_top_ : further_top_; }
   Point place_of(const Page& page, std::size_t number, std::size_t block) const;
   list::List draw(const Page& page, std::size_t number, std::size_t of) const;
 
   const Sheet& sheet_;
   DesignMap map_;
   std::vector<Block> blocks_;
+  double first_top_ = 0, further_top_ = 0;  ///< mm from the paper's edge
 };
 
 }  // namespace picture

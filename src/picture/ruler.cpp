@@ -12,8 +12,8 @@
 namespace picture {
 namespace {
 
-constexpr double line_half = 0.19;  // mm, half of the ruler's line
-constexpr double room = 0.35;       // mm kept free on each side of the line
+constexpr double line_half = 0.19;    // mm, half of the ruler's line
+constexpr double room = 0.35;         // mm kept free on each side of the line
 constexpr double turn_radius = 0.32;  // mm: small enough for the gap between two stitches
 
 struct Way {
@@ -39,8 +39,10 @@ class Maker {
   void join(Ruler& ruler, Point a, Point b) const {
     if (length(minus(a, b)) < 0.05) return;
     const Capsule joint = trimmed({a, b, line_half * 0.8});
-    const bool on_number = std::any_of(ruler.numbers.begin(), ruler.numbers.end(), [&](const Ruler::Number& n) { return meet(grown(n.box, 0.15), joint); });
-    if (!on_number && length(minus(joint.a, joint.b)) > 0.3 && free({joint.a, joint.b, joint.radius - room + 0.1})) ruler.lines.push_back(joint);
+    const bool on_number =
+        std::any_of(ruler.numbers.begin(), ruler.numbers.end(), [&](const Ruler::Number& n) { return meet(grown(n.box, 0.15), joint); });
+    if (!on_number && length(minus(joint.a, joint.b)) > 0.3 && free({joint.a, joint.b, joint.radius - room + 0.1}))
+      ruler.lines.push_back(joint);
   }
 
   /// Is there room for the mark of a turn?
@@ -64,7 +66,8 @@ class Maker {
       for (const double side : {-1.0, 1.0}) {
         Piece piece = build(way, off, side);
         keep_clear_of(before, piece);
-        piece.cost += (off == std::round(off) ? std::abs(off) : std::abs(off) + 0.6) + (off * outward < 0 ? 2.5 : 0) + (side * outward < 0 ? 1.5 : 0) + (side > 0 ? 0.1 : 0);
+        piece.cost += (off == std::round(off) ? std::abs(off) : std::abs(off) + 0.6) + (off * outward < 0 ? 2.5 : 0) +
+                      (side * outward < 0 ? 1.5 : 0) + (side > 0 ? 0.1 : 0);
         if (off * side < 0) piece.cost += step_between(way) > 1 ? 20 : 0.4;  // the joint to the hole runs on that side
         if (piece.cost < best.cost - 1e-9) best = std::move(piece);
       }
@@ -100,8 +103,10 @@ class Maker {
     const double all = length(minus(line.b, line.a)), most = std::min(0.8 * view_.scale, 0.45 * all);
     const Point along = times(1 / all, minus(line.b, line.a));
     const Capsule whole = line;
-    for (double by = 0; by <= most && !free({line.a, plus(line.a, times(0.1, along)), line_half}); by += 0.15) line.a = plus(whole.a, times(by, along));
-    for (double by = 0; by <= most && !free({line.b, minus(line.b, times(0.1, along)), line_half}); by += 0.15) line.b = minus(whole.b, times(by, along));
+    for (double by = 0; by <= most && !free({line.a, plus(line.a, times(0.1, along)), line_half}); by += 0.15)
+      line.a = plus(whole.a, times(by, along));
+    for (double by = 0; by <= most && !free({line.b, minus(line.b, times(0.1, along)), line_half}); by += 0.15)
+      line.b = minus(whole.b, times(by, along));
     return line;
   }
 
@@ -202,7 +207,8 @@ Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const Vi
     take(ruler, piece);
     maker.join(ruler, view.at(ways[i].from), piece.start);
     maker.join(ruler, piece.end, view.at(ways[i].to));
-    if (i + 1 < ways.size() && maker.free_at(view.at(ways[i].to))) ruler.turns.push_back({view.at(ways[i].to), view.at(ways[i].to), turn_radius});
+    if (i + 1 < ways.size() && maker.free_at(view.at(ways[i].to)))
+      ruler.turns.push_back({view.at(ways[i].to), view.at(ways[i].to), turn_radius});
   }
   return ruler;
 }
@@ -210,7 +216,8 @@ Ruler make_ruler(cloth::Hole from, const std::vector<guide::Leg>& legs, const Vi
 void draw_ruler(list::List& list, const Ruler& ruler, list::TypeStyle style) {
   for (const Capsule& line : ruler.lines) add_line(list, list::Role::ruler, line.a, line.b, 2 * line.radius, colour::accent);
   for (const Capsule& turn : ruler.turns) add_disc(list, list::Role::ruler, turn.a, turn.radius, colour::accent);
-  for (const Ruler::Number& number : ruler.numbers) add_text(list, list::Role::ruler_number, number.base, number.text, style, colour::accent);
+  for (const Ruler::Number& number : ruler.numbers)
+    add_text(list, list::Role::ruler_number, number.base, number.text, style, colour::accent);
 }
 
 }  // namespace picture

@@ -1,5 +1,5 @@
-// The count-in drawn as a ruler: a tick for each hole, a number for each thread counted, joined to its landmark and to the hole it leads to.
-// It stands clear of stitches: beside the way that is counted where the way itself is not free.
+// The count-in drawn as a ruler: a tick for each hole, a number for each thread counted, joined to its landmark and to the hole it leads
+// to. It stands clear of stitches: beside the way that is counted where the way itself is not free.
 #pragma once
 
 #include <string>

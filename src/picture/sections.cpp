@@ -8,7 +8,7 @@
 namespace picture {
 namespace {
 
-constexpr double gap = 7;        // mm between a picture and its words
+constexpr double gap = 7;  // mm between a picture and its words
 constexpr double columns_gap = 10;
 constexpr double most_key = 142;  // mm: a higher one stands at the foot of the page
 constexpr double key_width = 76;  // mm that the key has beside a picture, in large type

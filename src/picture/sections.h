@@ -1,4 +1,5 @@
-// Pictures and sentences made into blocks: words beside a picture, under it in two columns, or as running text that may go on on the next page.
+// Pictures and sentences made into blocks: words beside a picture, under it in two columns, or as running text that may go on on the next
+// page.
 #pragma once
 
 #include "picture/block.h"

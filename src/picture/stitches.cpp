@@ -26,14 +26,18 @@ Stage stage_of(const Moment& moment, int trail, const guide::Section* section, i
 
 class Gatherer {
  public:
-  Gatherer(const course::Course& course, const cloth::Box& box) : course_(course), box_(box) {}
+  Gatherer(const course::Course& course, const cloth::Box& box) : box_(box) {
+    for (std::size_t part = 0; part < course.parts.size(); ++part)
+      for (const Stage stage : {Stage::later, Stage::before, Stage::now})
+        widths_.push_back(thread_width(course, static_cast<int>(part), stage));
+  }
 
   void add(const cloth::Stitch& stitch, Stage stage, int part) {
     if (!near_to(stitch, box_)) return;
     const cloth::Stitch normal = stitch.normal();
     const auto [found, fresh] = place_.try_emplace(normal, seen_.size());
     if (fresh) {
-      seen_.push_back({normal, stage, false, thread_width(course_, part, stage), part});
+      seen_.push_back({normal, stage, false, width(part, stage), part});
       return;
     }
     Seen& there = seen_[found->second];
@@ -44,12 +48,14 @@ class Gatherer {
     if (stage <= there.stage) return;
     there.stage = stage;
     there.part = part;
-    there.width = thread_width(course_, part, stage) * (there.doubled ? doubled_wider : 1);
+    there.width = width(part, stage) * (there.doubled ? doubled_wider : 1);
   }
   std::vector<Seen> take() { return std::move(seen_); }
 
  private:
-  const course::Course& course_;
+  double width(int part, Stage stage) const { return widths_[static_cast<std::size_t>(part) * 3 + static_cast<std::size_t>(stage)]; }
+
+  std::vector<double> widths_;  ///< of each part, by stage
   cloth::Box box_;
   std::vector<Seen> seen_;
   std::unordered_map<cloth::Stitch, std::size_t> place_;  // never walked through
@@ -70,10 +76,14 @@ void add_trail(const plan::Plan& plan, int t, const Moment& moment, Gatherer& ga
 double tex_of(const course::Thread& thread) {
   if (thread.tex) return *thread.tex;
   switch (thread.pearl.value_or(5)) {
-    case 3: return 333;
-    case 8: return 125;
-    case 12: return 83;
-    default: return 200;
+    case 3:
+      return 333;
+    case 8:
+      return 125;
+    case 12:
+      return 83;
+    default:
+      return 200;
   }
 }
 

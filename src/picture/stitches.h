@@ -9,8 +9,8 @@ namespace picture {
 
 enum class Stage { later, before, now };
 
-/// The moment of a picture: work of this lesson's `item` up to and with stitch `last` of the trail is done, and no more. With item -1 all the
-/// lesson's work is now.
+/// The moment of a picture: work of this lesson's `item` up to and with stitch `last` of the trail is done, and no more. With item -1 all
+/// the lesson's work is now.
 struct Moment {
   int lesson = 1;
   int item = -1;

@@ -31,7 +31,9 @@ SetTable::SetTable(const Sheet& sheet, const Table& table, double width) : sheet
   if (!note_.empty()) height_ += static_cast<double>(note_.size()) * line_height(s.body) + 2 * pad;
 }
 
-double SetTable::row_height(const Row& row) const { return static_cast<double>(row.label.size()) * line_height(sheet_.styles.body) + 2 * pad; }
+double SetTable::row_height(const Row& row) const {
+  return static_cast<double>(row.label.size()) * line_height(sheet_.styles.body) + 2 * pad;
+}
 
 void SetTable::draw(list::List& list, Point at) const {
   const Styles& s = sheet_.styles;
@@ -46,14 +48,16 @@ void SetTable::draw(list::List& list, Point at) const {
     add_text(list, list::Role::text, {column_end(c), y - line_height(s.body) + drop}, heads_[c], s.body, colour::ink, list::Align::right);
   y += pad;
   for (const Row& row : rows_) {
-    add_line(list, list::Role::rule_line, {at.x, y}, {at.x + width_, y}, row.total ? 0.35 : 0.15, row.total ? colour::ink : colour::rule, list::Cap::flat);
+    add_line(list, list::Role::rule_line, {at.x, y}, {at.x + width_, y}, row.total ? 0.35 : 0.15, row.total ? colour::ink : colour::rule,
+             list::Cap::flat);
     double base = y + pad + drop;
     for (const std::string& line : row.label) {
       add_text(list, list::Role::text, {at.x, base}, line, row.total ? s.strong : s.body, colour::ink);
       base += line_height(s.body);
     }
     for (std::size_t c = 0; c < row.numbers.size(); ++c)
-      add_text(list, list::Role::text, {column_end(c), base - line_height(s.body)}, row.numbers[c], s.strong, colour::ink, list::Align::right);
+      add_text(list, list::Role::text, {column_end(c), base - line_height(s.body)}, row.numbers[c], s.strong, colour::ink,
+               list::Align::right);
     y += row_height(row);
   }
   y += 2 * pad;

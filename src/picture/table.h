@@ -13,13 +13,13 @@ struct Table {
   struct Row {
     std::string label;
     std::vector<int> numbers;
-    int times = 1;      ///< how often the numbers go into the total
+    int times = 1;  ///< how often the numbers go into the total
     bool total = false;
   };
   std::string title;
   std::vector<std::string> heads;  ///< of the columns of numbers
   std::vector<Row> rows;
-  std::string note;                ///< below, or empty
+  std::string note;  ///< below, or empty
 };
 
 /// One table a trail of the lesson, in order.

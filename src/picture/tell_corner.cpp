@@ -38,7 +38,8 @@ std::vector<std::string> stitches_over(const Sheet& sheet, const guide::CloseUp&
   const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
   for (int k = close_up.first; k <= close_up.last; ++k)
     if (stitches[k].over && stitches[k].run == close_up.row_over)
-      said.push_back(sheet.say("page.back.over.stitch", {{"up", std::int64_t{up_number(k, close_up.first)}}, {"down", std::int64_t{down_number(k, close_up.first)}}}));
+      said.push_back(sheet.say("page.back.over.stitch", {{"up", std::int64_t{up_number(k, close_up.first)}},
+                                                         {"down", std::int64_t{down_number(k, close_up.first)}}}));
   return said;
 }
 
@@ -48,8 +49,11 @@ std::string over(const Sheet& sheet, const guide::CloseUp& close_up) {
   const std::vector<std::string> stitches = stitches_over(sheet, close_up);
   if (stitches.empty()) return {};
   const auto n = static_cast<int>(stitches.size());
-  return sheet.say("page.back.over", {{"row", words::capitalised(row(sheet, close_up, close_up.row_over))}, {"other", row(sheet, close_up, 1 - close_up.row_over)},
-                                      {"n", std::int64_t{n}}, {"number", sheet.number(n)}, {"stitches", sheet.all_of(stitches)}});
+  return sheet.say("page.back.over", {{"row", words::capitalised(row(sheet, close_up, close_up.row_over))},
+                                      {"other", row(sheet, close_up, 1 - close_up.row_over)},
+                                      {"n", std::int64_t{n}},
+                                      {"number", sheet.number(n)},
+                                      {"stitches", sheet.all_of(stitches)}});
 }
 
 /// "up at 11, one stitch ahead, and down at 12, in the corner hole"
@@ -94,7 +98,8 @@ std::string shared_holes(const Sheet& sheet, const guide::CloseUp& close_up) {
   std::vector<std::string> pairs;
   for (const HoleNumbers& hole : numbers_of(sheet.trail(close_up.trail).trail, close_up.first, close_up.last))
     if (hole.numbers.size() > 1)
-      pairs.push_back(sheet.say("page.blocks.shared.pair", {{"first", std::int64_t{hole.numbers[0]}}, {"second", std::int64_t{hole.numbers[1]}}}));
+      pairs.push_back(
+          sheet.say("page.blocks.shared.pair", {{"first", std::int64_t{hole.numbers[0]}}, {"second", std::int64_t{hole.numbers[1]}}}));
   if (pairs.empty()) return {};
   return sheet.say("page.blocks.shared", {{"pairs", sheet.all_of(pairs)}, {"n", static_cast<std::int64_t>(pairs.size())}});
 }

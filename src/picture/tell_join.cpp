@@ -23,7 +23,8 @@ int first_of_run(const trail::Trail& trail, int run) {
 /// The close-up in which the round began, where it is on the same sheet.
 const guide::CloseUp* start_of(const Sheet& sheet, const guide::CloseUp& close_up) {
   for (const guide::CloseUp& other : sheet.plan.close_ups)
-    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.shows == guide::Shows::start && other.first == 0) return &other;
+    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.shows == guide::Shows::start && other.first == 0)
+      return &other;
   return nullptr;
 }
 
@@ -55,7 +56,9 @@ std::string stitches_between(const Sheet& sheet, const guide::CloseUp& close_up)
   const guide::CloseUp* before = nullptr;
   for (const guide::CloseUp& other : sheet.plan.close_ups) {
     if (&other == &close_up) break;
-    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.first <= close_up.first && (!before || other.last >= before->last)) before = &other;
+    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.first <= close_up.first &&
+        (!before || other.last >= before->last))
+      before = &other;
   }
   if (!before) return {};
   const int between = close_up.first - before->last - 1;
@@ -70,25 +73,38 @@ void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tell
   telling.paragraph(stitches_between(sheet, close_up));
   const bool rows = sheet.by_rows(close_up.trail);
   if (rows && !close_up.steps_back.empty()) telling.paragraph(tell_back_stitches(sheet, close_up));
-  const std::string last = rows ? rows_close(sheet, close_up) : sheet.say("page.join.last", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}});
+  const std::string last = rows ? rows_close(sheet, close_up)
+                                : sheet.say("page.join.last", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}});
   telling.paragraph(sentences({last, sheet.say("page.join.closed")}));
 }
 
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const bool ends = close_up.last + 1 == static_cast<int>(sheet.trail(close_up.trail).trail.stitches.size());
   telling.heading(sheet.say(!ends ? "page.end.today.title" : sheet.by_rows(close_up.trail) ? "page.end.title" : "page.end.blocks.title"));
-  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say(ends ? "page.end.last" : "page.end.today", {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));
+  telling.paragraph(
+      sentences({stitches_between(sheet, close_up), sheet.say(ends ? "page.end.last" : "page.end.today",
+                                                              {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));
 }
 
 Telling tell_close_up(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture) {
   Telling telling;
   switch (close_up.shows) {
-    case guide::Shows::start: tell_start(sheet, close_up, picture, telling); break;
+    case guide::Shows::start:
+      tell_start(sheet, close_up, picture, telling);
+      break;
     case guide::Shows::corner:
-    case guide::Shows::step_back: tell_corner(sheet, close_up, telling); break;
-    case guide::Shows::second_pass: tell_second_pass(sheet, close_up, telling); break;
-    case guide::Shows::join: tell_join(sheet, close_up, telling); break;
-    case guide::Shows::end: tell_end(sheet, close_up, telling); break;
+    case guide::Shows::step_back:
+      tell_corner(sheet, close_up, telling);
+      break;
+    case guide::Shows::second_pass:
+      tell_second_pass(sheet, close_up, telling);
+      break;
+    case guide::Shows::join:
+      tell_join(sheet, close_up, telling);
+      break;
+    case guide::Shows::end:
+      tell_end(sheet, close_up, telling);
+      break;
   }
   return telling;
 }

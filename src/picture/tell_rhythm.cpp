@@ -47,15 +47,17 @@ std::string row(const Sheet& sheet, const guide::CloseUp& close_up, int run) {
 std::string rows_there(const Sheet& sheet, const guide::CloseUp& close_up) {
   for (const int run : {0, 1})
     if (row_is_there(sheet, close_up.trail, run))
-      return sheet.say("page.rows.double", {{"row", words::capitalised(row(sheet, close_up, run))}, {"new", row(sheet, close_up, 1 - run)}});
+      return sheet.say("page.rows.double",
+                       {{"row", words::capitalised(row(sheet, close_up, run))}, {"new", row(sheet, close_up, 1 - run)}});
   return {};
 }
 
 void tell_rows(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const int run = sheet.trail(close_up.trail).trail.stitches[close_up.first].run;
-  telling.paragraph(sentences({rows_there(sheet, close_up),
-                               sheet.say("page.rows.in-turn", {{"first", row(sheet, close_up, run)}, {"second", row(sheet, close_up, 1 - run)}}),
-                               crossing(sheet, close_up), same_hole(sheet, close_up)}));
+  telling.paragraph(
+      sentences({rows_there(sheet, close_up),
+                 sheet.say("page.rows.in-turn", {{"first", row(sheet, close_up, run)}, {"second", row(sheet, close_up, 1 - run)}}),
+                 crossing(sheet, close_up), same_hole(sheet, close_up)}));
 }
 
 // ---- blocks ----
@@ -77,7 +79,8 @@ bool upright(const trail::Worked& w) { return w.up.x == w.down.x; }
 
 /// "The needle comes up at the left end of each stitch and goes down at the right end."
 std::string first_block(const Sheet& sheet, const trail::Worked& w) {
-  cloth::Way way = *cloth::way_between({0, 0}, upright(w) ? cloth::Hole{0, w.down.y > w.up.y ? 1 : -1} : cloth::Hole{w.down.x > w.up.x ? 1 : -1, 0});
+  cloth::Way way =
+      *cloth::way_between({0, 0}, upright(w) ? cloth::Hole{0, w.down.y > w.up.y ? 1 : -1} : cloth::Hole{w.down.x > w.up.x ? 1 : -1, 0});
   if (sheet.voice.hand == say::Hand::left) way = cloth::mirrored(way);
   return sheet.say("page.blocks.first." + std::string(cloth::name(way)));
 }
@@ -109,7 +112,8 @@ std::string next_blocks(const Sheet& sheet, const guide::CloseUp& close_up) {
     else
       threads_between(last, first) > 1 ? void(free = threads_between(last, first)) : void(joined = true);
   }
-  return sentences({joined ? sheet.say("page.blocks.joined") : std::string(), free > 0 ? sheet.say("page.blocks.apart", {{"n", std::int64_t{free}}}) : std::string(),
+  return sentences({joined ? sheet.say("page.blocks.joined") : std::string(),
+                    free > 0 ? sheet.say("page.blocks.apart", {{"n", std::int64_t{free}}}) : std::string(),
                     turning ? sheet.say(joined || free > 0 ? "page.blocks.turning.some" : "page.blocks.turning") : std::string()});
 }
 
@@ -131,7 +135,8 @@ std::string inner_side(const Sheet& sheet, const guide::CloseUp& close_up) {
 
 void tell_blocks(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const trail::Worked& w = sheet.trail(close_up.trail).trail.stitches[close_up.first];
-  telling.paragraph(sentences({block_size(sheet, close_up), first_block(sheet, w), inner_side(sheet, close_up), next_blocks(sheet, close_up)}));
+  telling.paragraph(
+      sentences({block_size(sheet, close_up), first_block(sheet, w), inner_side(sheet, close_up), next_blocks(sheet, close_up)}));
 }
 
 }  // namespace

@@ -22,7 +22,8 @@ std::string tail(const Sheet& sheet, const guide::CloseUp& close_up) {
   if (!new_thread_at(trail, close_up.first)) return sheet.say("page.tail.goes-on");
   const guide::Anchor* anchor = anchor_at(sheet.plan, close_up.trail, close_up.first, true);
   if (anchor && !anchor->later && !anchor->under.empty())
-    return sheet.say("page.tail.under", {{"n", static_cast<std::int64_t>(anchor->under.size())}, {"cm", words::Decimal{sheet.course.choices.habits.tail_cm, 0}}});
+    return sheet.say("page.tail.under", {{"n", static_cast<std::int64_t>(anchor->under.size())},
+                                         {"cm", words::Decimal{sheet.course.choices.habits.tail_cm, 0}}});
   return sheet.say("page.tail.waste", {{"cm", words::Decimal{sheet.course.choices.habits.first_tail_cm, 0}}});
 }
 

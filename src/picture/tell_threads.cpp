@@ -23,8 +23,10 @@ std::vector<ThreadUse> thread_uses(const Sheet& sheet) {
     const guide::Section& section = trail.sections[s];
     const course::Part& part = sheet.part(t);
     const double cm = length_cm(sheet.course, part);
-    const auto begun = std::count_if(trail.trail.ends.begin(), trail.trail.ends.end(), [&](int k) { return section.first <= k && k <= section.last; });
-    auto use = std::find_if(uses.begin(), uses.end(), [&](const ThreadUse& u) { return u.part->thread == part.thread && std::abs(u.cm - cm) < 0.01; });
+    const auto begun =
+        std::count_if(trail.trail.ends.begin(), trail.trail.ends.end(), [&](int k) { return section.first <= k && k <= section.last; });
+    auto use = std::find_if(uses.begin(), uses.end(),
+                            [&](const ThreadUse& u) { return u.part->thread == part.thread && std::abs(u.cm - cm) < 0.01; });
     if (use == uses.end()) use = uses.insert(uses.end(), {&part, cm, 0});
     use->lengths += static_cast<int>(begun) + (new_thread_at(trail.trail, section.first) ? 0 : 1);
   }
@@ -37,13 +39,16 @@ words::Decimal number_of(double value) { return {value, std::abs(value - std::ro
 std::string thread_name(const Sheet& sheet, const std::string& name) {
   const course::Thread* thread = course::find_thread(sheet.course, name);
   if (!thread || !thread->pearl) return sheet.say("page.thread.own", {{"name", name}});
-  const auto same = std::count_if(sheet.course.threads.begin(), sheet.course.threads.end(), [&](const course::Thread& t) { return t.pearl == thread->pearl; });
+  const auto same = std::count_if(sheet.course.threads.begin(), sheet.course.threads.end(),
+                                  [&](const course::Thread& t) { return t.pearl == thread->pearl; });
   return sheet.say(same > 1 ? "page.thread.pearl-named" : "page.thread.pearl", {{"size", std::int64_t{*thread->pearl}}, {"name", name}});
 }
 
 std::string lengths_words(const Sheet& sheet, const ThreadUse& use) {
-  return sheet.say("page.ready.lengths", {{"thread", thread_name(sheet, use.part->thread)}, {"n", std::int64_t{use.lengths}},
-                                          {"number", sheet.number(use.lengths)}, {"cm", number_of(use.cm)}});
+  return sheet.say("page.ready.lengths", {{"thread", thread_name(sheet, use.part->thread)},
+                                          {"n", std::int64_t{use.lengths}},
+                                          {"number", sheet.number(use.lengths)},
+                                          {"cm", number_of(use.cm)}});
 }
 
 std::vector<int> needles(const Sheet& sheet, const std::vector<ThreadUse>& uses) {
@@ -56,13 +61,15 @@ std::vector<int> needles(const Sheet& sheet, const std::vector<ThreadUse>& uses)
 }
 
 bool has_marks(const Sheet& sheet) {
-  return std::any_of(sheet.plan.marks.begin(), sheet.plan.marks.end(), [&](const guide::Mark& m) { return m.lesson == sheet.lesson.number; });
+  return std::any_of(sheet.plan.marks.begin(), sheet.plan.marks.end(),
+                     [&](const guide::Mark& m) { return m.lesson == sheet.lesson.number; });
 }
 
 std::string cloth(const Sheet& sheet) {
   const cloth::Hole threads = course::size_threads(sheet.course);
   const cloth::Count count = sheet.course.cloth.count;
-  return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)}, {"width", words::Decimal{cloth::mm(threads.x, count) / 10, 0}},
+  return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)},
+                                        {"width", words::Decimal{cloth::mm(threads.x, count) / 10, 0}},
                                         {"height", words::Decimal{cloth::mm(threads.y, count) / 10, 0}}});
 }
 
@@ -72,7 +79,8 @@ std::string one_length(const Sheet& sheet, int t, const guide::Section& section)
   if (whole.empty()) return {};
   int sum = 0;
   for (const int n : whole) sum += n;
-  const std::string key = std::string("page.threads.after") + (sheet.by_rows(t) ? ".rows" : ".blocks") + (sheet.lesson.sections.size() > 1 ? ".part" : "");
+  const std::string key =
+      std::string("page.threads.after") + (sheet.by_rows(t) ? ".rows" : ".blocks") + (sheet.lesson.sections.size() > 1 ? ".part" : "");
   return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}, {"part", sheet.part(t).name}});
 }
 
@@ -94,7 +102,9 @@ void add_weaving(const Sheet& sheet, int t, const guide::Section& section, Weavi
 std::string weave(const Sheet& sheet, const Weaving& weaving) {
   if (weaving.most == 0) return {};
   const std::string key = weaving.least == weaving.most ? "page.threads.weave.same" : "page.threads.weave";
-  return sentences({sheet.say(key, {{"least", sheet.number(weaving.least)}, {"most", sheet.number(weaving.most)}, {"n", std::int64_t{weaving.most}},
+  return sentences({sheet.say(key, {{"least", sheet.number(weaving.least)},
+                                    {"most", sheet.number(weaving.most)},
+                                    {"n", std::int64_t{weaving.most}},
                                     {"cm", number_of(sheet.course.choices.habits.tail_cm)}}),
                     weaving.waste ? sheet.say("page.threads.waste") : std::string()});
 }
@@ -111,9 +121,12 @@ void tell_metres(const Sheet& sheet, const std::vector<ThreadUse>& uses, Telling
     std::vector<std::string> lengths;
     for (const ThreadUse& use : uses)
       if (use.part->thread == name)
-        lengths.push_back(sheet.say("page.threads.lengths", {{"n", std::int64_t{use.lengths}}, {"number", sheet.number(use.lengths)}, {"cm", number_of(use.cm)}}));
+        lengths.push_back(sheet.say("page.threads.lengths",
+                                    {{"n", std::int64_t{use.lengths}}, {"number", sheet.number(use.lengths)}, {"cm", number_of(use.cm)}}));
     if (lengths.empty()) continue;
-    telling.paragraph(sheet.say("page.threads.metres", {{"thread", thread_name(sheet, name)}, {"m", words::Decimal{mm / 1000, 1}}, {"lengths", sheet.all_of(lengths)}}));
+    telling.paragraph(sheet.say(
+        "page.threads.metres",
+        {{"thread", thread_name(sheet, name)}, {"m", words::Decimal{std::ceil(mm / 100) / 10, 1}}, {"lengths", sheet.all_of(lengths)}}));
   }
 }
 

@@ -16,11 +16,21 @@ Column set(const Telling& telling, double width, const Styles& styles, const lis
   Column column(width, styles, measure);
   for (const Telling::Piece& piece : telling.pieces()) {
     switch (piece.how) {
-      case Telling::How::heading: column.heading(piece.text); break;
-      case Telling::How::accent_heading: column.heading(piece.text, colour::accent); break;
-      case Telling::How::strong: column.strong(piece.text); break;
-      case Telling::How::paragraph: column.paragraph(piece.text); break;
-      case Telling::How::numbered: column.numbered(piece.number, piece.text); break;
+      case Telling::How::heading:
+        column.heading(piece.text);
+        break;
+      case Telling::How::accent_heading:
+        column.heading(piece.text, colour::accent);
+        break;
+      case Telling::How::strong:
+        column.strong(piece.text);
+        break;
+      case Telling::How::paragraph:
+        column.paragraph(piece.text);
+        break;
+      case Telling::How::numbered:
+        column.numbered(piece.number, piece.text);
+        break;
     }
   }
   return column;

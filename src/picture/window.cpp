@@ -19,11 +19,16 @@ constexpr double letter_radius = 3.3;  // mm, for 13 pt
 
 Mark mark_of(HoleUse use) {
   switch (use) {
-    case HoleUse::up: return Mark::up;
-    case HoleUse::down: return Mark::down;
-    case HoleUse::both: return Mark::both;
-    case HoleUse::twice_up: return Mark::twice_up;
-    case HoleUse::twice_down: return Mark::twice_down;
+    case HoleUse::up:
+      return Mark::up;
+    case HoleUse::down:
+      return Mark::down;
+    case HoleUse::both:
+      return Mark::both;
+    case HoleUse::twice_up:
+      return Mark::twice_up;
+    case HoleUse::twice_down:
+      return Mark::twice_down;
   }
   return Mark::up;
 }
@@ -78,7 +83,8 @@ class Window {
   void make_ruler() {
     if (!counted()) return;
     RulerGround ground;
-    for (const Seen& s : seen_) (is_landmark(s.stitch) ? ground.landmark : s.stage == Stage::later ? ground.later : ground.stitched).push_back(capsule(s));
+    for (const Seen& s : seen_)
+      (is_landmark(s.stitch) ? ground.landmark : s.stage == Stage::later ? ground.later : ground.stitched).push_back(capsule(s));
     for (const HoleNumbers& hole : holes_) ground.stitched.push_back(mark_room(hole.hole));
     if (order_.count->landmark.kind == guide::LandmarkKind::cloth_middle) {
       const auto folds = fold_lines(view_.at(order_.count->landmark.hole), view_.rect());
@@ -95,7 +101,10 @@ class Window {
   }
 
   bool under_ruler(const Capsule& stitch) const {
-    return std::any_of(ruler_.lines.begin(), ruler_.lines.end(), [&](const Capsule& line) { return meet(stitch, {line.a, line.b, line.radius + 0.2}); }) ||
+    return std::any_of(ruler_.lines.begin(), ruler_.lines.end(),
+                       [&](const Capsule& line) {
+                         return meet(stitch, {line.a, line.b, line.radius + 0.2});
+                       }) ||
            std::any_of(ruler_.numbers.begin(), ruler_.numbers.end(), [&](const auto& n) { return meet(grown(n.box, 0.2), stitch); });
   }
 
@@ -154,7 +163,8 @@ class Window {
     for (const HoleNumbers& hole : holes_) around.solid.push_back(mark_room(hole.hole));
     around.solid.insert(around.solid.end(), ruler_.lines.begin(), ruler_.lines.end());
     around.solid.insert(around.solid.end(), ruler_.turns.begin(), ruler_.turns.end());
-    if (order_.proof) around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
+    if (order_.proof)
+      around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
     if (!order_.letter.empty()) around.solid.push_back({{0, 0}, {0, 0}, tag_radius()});
     for (const Ruler::Number& number : ruler_.numbers) around.boxes.push_back(grown(number.box, 0.3));
     around.thin = backs_;

@@ -1,5 +1,5 @@
-// One close-up drawn: a piece of the cloth with its grid, stitches, numbers, thread on the back and, at a start, the count-in. Everything in
-// it is drawn for one moment of the course. It knows nothing of pages or sentences.
+// One close-up drawn: a piece of the cloth with its grid, stitches, numbers, thread on the back and, at a start, the count-in. Everything
+// in it is drawn for one moment of the course. It knows nothing of pages or sentences.
 #pragma once
 
 #include <optional>
@@ -26,13 +26,13 @@ struct WindowOrder {
   double scale = 4;
   std::string letter;
   int trail = 0;
-  int first = 0, last = 0;                ///< stitches that are numbered
+  int first = 0, last = 0;  ///< stitches that are numbered
   Moment moment;
-  const guide::Count* count = nullptr;    ///< drawn as a ruler
-  const guide::Count* proof = nullptr;    ///< its landmark is marked
+  const guide::Count* count = nullptr;  ///< drawn as a ruler
+  const guide::Count* proof = nullptr;  ///< its landmark is marked
   list::TypeStyle number;
-  bool bare = false;                      ///< without other parts' stitches that are not there yet
-  bool draft = false;                     ///< only to see whether it comes out well: nothing is drawn once it is known not to
+  bool bare = false;   ///< without other parts' stitches that are not there yet
+  bool draft = false;  ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };
 
 Picture draw_window(const Sheet& sheet, const WindowOrder& order);

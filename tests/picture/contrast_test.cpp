@@ -1,9 +1,10 @@
 // What must be told apart, by WCAG 2.2 contrast: type on its ground 4.5, graphics 3; and all of it in a grey copy, too.
+#include "list/contrast.h"
+
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "list/contrast.h"
 #include "picture/styles.h"
 
 namespace {

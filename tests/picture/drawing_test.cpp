@@ -71,7 +71,8 @@ TEST_CASE("thread that would lie under a stitch, or run through a mark, is bowed
   const picture::View view{{0, 0, 10, 10}, 4, false};
   const auto straight = picture::back_line({{2, 2}, {6, 2}}, view, {});
   CHECK(straight.size() == 2);
-  for (const picture::BackGround& ground : {picture::BackGround{{{{2, 2}, {6, 2}}}, {}}, picture::BackGround{{{{4, 2}, {8, 2}}}, {}}, picture::BackGround{{}, {{4, 2}}}}) {
+  for (const picture::BackGround& ground :
+       {picture::BackGround{{{{2, 2}, {6, 2}}}, {}}, picture::BackGround{{{{4, 2}, {8, 2}}}, {}}, picture::BackGround{{}, {{4, 2}}}}) {
     const auto bowed = picture::back_line({{2, 2}, {6, 2}}, view, ground);
     REQUIRE(bowed.size() > 2);
     const picture::Point top = bowed[bowed.size() / 2];
@@ -158,7 +159,9 @@ TEST_CASE("numbers of a ruler that is too fine stand further apart, the last one
 TEST_CASE("lines of text are no wider than their column; numbers stay with what they count") {
   const PlainType type;
   const list::TypeStyle style{12, list::Weight::regular};
-  const std::string text = "From the upper end of the topmost block count 10 threads straight up. The needle comes up there: 1. Averyveryverylongwordthatfitsnowhere ends it.";
+  const std::string text =
+      "From the upper end of the topmost block count 10 threads straight up. The needle comes up there: 1. "
+      "Averyveryverylongwordthatfitsnowhere ends it.";
   for (const double width : {30.0, 45.0, 60.0, 90.0}) {
     std::string joined;
     for (const std::string& line : picture::wrapped(text, style, width, type)) {

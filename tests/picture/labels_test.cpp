@@ -1,12 +1,13 @@
-// Numbers placed among stitches: whatever is called clean is held against boxes and lines worked out here by another way (points sampled along
-// each line).
+// Numbers placed among stitches: whatever is called clean is held against boxes and lines worked out here by another way (points sampled
+// along each line).
+#include "picture/labels.h"
+
 #include <doctest/doctest.h>
 
 #include <algorithm>
 #include <random>
 
 #include "list/bounds.h"
-#include "picture/labels.h"
 
 namespace {
 
@@ -108,7 +109,8 @@ TEST_CASE("the same numbers among the same stitches stand in the same places") {
   const PlainType type;
   std::mt19937 one(3), two(3);
   const Case a = two_rows(4, one), b = two_rows(4, two);
-  const auto first = picture::place_labels(a.labels, a.around, small, type), second = picture::place_labels(b.labels, b.around, small, type);
+  const auto first = picture::place_labels(a.labels, a.around, small, type),
+             second = picture::place_labels(b.labels, b.around, small, type);
   for (std::size_t i = 0; i < first.labels.size(); ++i) {
     CHECK(first.labels[i].base.x == second.labels[i].base.x);
     CHECK(first.labels[i].base.y == second.labels[i].base.y);

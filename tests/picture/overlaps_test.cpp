@@ -1,8 +1,9 @@
 // The overseer of pages is overseen: each fault is put on a page by hand and must be told.
+#include "picture/overlaps.h"
+
 #include <doctest/doctest.h>
 
 #include "picture/ink.h"
-#include "picture/overlaps.h"
 
 namespace {
 

@@ -46,7 +46,8 @@ struct Order {
 };
 
 /// Every page of every lesson.
-inline std::vector<list::List> pages(const course::Course& course, const plan::Plan& plan, const Order& order = {}, const words::Phrases& phrases = english()) {
+inline std::vector<list::List> pages(const course::Course& course, const plan::Plan& plan, const Order& order = {},
+                                     const words::Phrases& phrases = english()) {
   std::vector<list::List> all;
   const say::Voice voice{phrases, order.hand, course};
   for (const plan::LessonPlan& lesson : plan.lessons)
@@ -61,7 +62,8 @@ inline std::vector<list::List> pages(const std::string& course_text, const Order
 }
 
 inline std::string head(const std::string& title, const std::string& cloth = "count = 22") {
-  return "format = 1\n[course]\ntitle = \"" + title + "\"\nfirst_day = 2027-01-12\nminutes = 90\n[cloth]\n" + cloth + "\n[thread.heavy]\npearl = 5\n[thread.fine]\npearl = 8\n";
+  return "format = 1\n[course]\ntitle = \"" + title + "\"\nfirst_day = 2027-01-12\nminutes = 90\n[cloth]\n" + cloth +
+         "\n[thread.heavy]\npearl = 5\n[thread.fine]\npearl = 8\n";
 }
 
 /// All type of a page, one line of it a line.
@@ -77,20 +79,37 @@ inline std::vector<std::pair<std::string, std::string>> designs() {
   const std::string ring = part_text("ring 1", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"");
   std::vector<std::pair<std::string, std::string>> all;
   all.emplace_back("frost", text_of("lessons/frost.course.toml"));
-  all.emplace_back("square", head("Square", "count = 25") + part_text("square", "cable", "[0, 0]", "path = \"E 40, S 40, W 40, N 40\"\nrows = 3"));
-  all.emplace_back("open row, line = hole", head("Wave", "count = 28\nline = \"hole\"") + part_text("wave", "cable", "[0, 0]", "path = \"E 20, SE 12, E 20, NE 12, E 16\"") +
+  all.emplace_back("square",
+                   head("Square", "count = 25") + part_text("square", "cable", "[0, 0]", "path = \"E 40, S 40, W 40, N 40\"\nrows = 3"));
+  all.emplace_back("open row, line = hole", head("Wave", "count = 28\nline = \"hole\"") +
+                                                part_text("wave", "cable", "[0, 0]", "path = \"E 20, SE 12, E 20, NE 12, E 16\"") +
                                                 part_text("dash", "blocks", "[10, 40]", "first = \"upright\"\npath = \"E 5\""));
-  all.emplace_back("from the edges, per cm", head("Frame", "per_cm = 8.7\nbegin = \"edges\"") +
-                                                 part_text("frame", "blocks", "[0, 0]", "first = \"upright\"\npath = \"E 5, SE 2, SW 2, W 4, NW 2, NE 1\""));
-  all.emplace_back("far landmarks", head("Far") + ring + part_text("border", "cable", "[-60, -80]", "path = \"E 160, S 160, W 160, N 160\""));
-  all.emplace_back("apart", head("Apart") + part_text("line", "blocks", "[0, 0]", "first = \"upright\"\npath = \"E 4 apart, E 3\"") +
-                                part_text("diamond", "cable", "[20, 30]", "path = \"SE 20, SW 20, NW 20, NE 20\"\nrows = 3\nrows_lie = \"right\""));
-  all.emplace_back("one block", head("One", "count = 14") + part_text("only", "blocks", "[0, 0]", "path = \"E 1\"") + part_text("dash", "cable", "[10, 0]", "path = \"E 4\""));
-  all.emplace_back("two rings at once", head("Mixed") + ring + part_text("ring 2", "blocks", "[60, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
-                                            part_text("border", "cable", "[6, -28]", "path = \"E 80, SE 30, S 8, SW 30, W 80, NW 30, N 8, NE 30\"\nrows = 3") +
-                                            "[[lesson]]\ntitle = \"Everything at once, with a rather long title that must go over more than one line\"\n"
-                                            "work = [\"ring 1\", \"ring 2\", \"border / pass 1\"]\nnotes = \"Bring a magnifier.\"\n"
-                                            "[[lesson]]\nwork = [\"border / pass 2\", \"wash\", \"cut out\"]\n");
+  all.emplace_back("from the edges, per cm",
+                   head("Frame", "per_cm = 8.7\nbegin = \"edges\"") +
+                       part_text("frame", "blocks", "[0, 0]", "first = \"upright\"\npath = \"E 5, SE 2, SW 2, W 4, NW 2, NE 1\""));
+  all.emplace_back("far landmarks",
+                   head("Far") + ring + part_text("border", "cable", "[-60, -80]", "path = \"E 160, S 160, W 160, N 160\""));
+  all.emplace_back("apart",
+                   head("Apart") + part_text("line", "blocks", "[0, 0]", "first = \"upright\"\npath = \"E 4 apart, E 3\"") +
+                       part_text("diamond", "cable", "[20, 30]", "path = \"SE 20, SW 20, NW 20, NE 20\"\nrows = 3\nrows_lie = \"right\""));
+  all.emplace_back("one block", head("One", "count = 14") + part_text("only", "blocks", "[0, 0]", "path = \"E 1\"") +
+                                    part_text("dash", "cable", "[10, 0]", "path = \"E 4\""));
+  all.emplace_back("two rings at once",
+                   head("Mixed") + ring +
+                       part_text("ring 2", "blocks", "[60, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
+                       part_text("border", "cable", "[6, -28]", "path = \"E 80, SE 30, S 8, SW 30, W 80, NW 30, N 8, NE 30\"\nrows = 3") +
+                       "[[lesson]]\ntitle = \"Everything at once, with a rather long title that must go over more than one line\"\n"
+                       "work = [\"ring 1\", \"ring 2\", \"border / pass 1\"]\nnotes = \"Bring a magnifier.\"\n"
+                       "[[lesson]]\nwork = [\"border / pass 2\", \"wash\", \"cut out\"]\n");
+  all.emplace_back("odd names, tiny lessons",
+                   "format = 1\n[course]\ntitle = \"Odd “names” & <signs>, Ærø\"\n[cloth]\ncount = 22\n[thread.heavy]\ntex = 100\n" +
+                       part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
+                       part_text("over it", "blocks", "[0, 0]", "first = \"upright\"\npath = \"E 3\"") +
+                       part_text("shrinks", "cable", "[30, 0]", "path = \"E 4, S 4, W 4, N 4\"\nrows = 3") +
+                       part_text("forgotten", "cable", "[60, 0]", "path = \"E 2\"") +
+                       "[[lesson]]\nwork = [\"ring / 1..1\", \"shrinks\"]\nnotes = \"Twice.\\n\\nTwo paragraphs.\"\n"
+                       "[[lesson]]\nwork = [\"ring / 2..3\", \"over it\"]\n[[lesson]]\nwork = [\"wash\"]\n"
+                       "[[lesson]]\nwork = [\"ring / 4..60\", \"cut out\"]\n");
   return all;
 }
 

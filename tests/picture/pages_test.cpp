@@ -1,5 +1,5 @@
-// Every page of many designs, for both hands, both sizes of type and both papers: nothing lies on anything, nothing is too small, the key names
-// just the marks that are used.
+// Every page of many designs, for both hands, both sizes of type and both papers: nothing lies on anything, nothing is too small, the key
+// names just the marks that are used.
 #include <algorithm>
 #include <optional>
 #include <set>
@@ -40,20 +40,35 @@ class Marks {
   void look_at(const list::Item& item) {
     const bool disc = std::holds_alternative<list::Disc>(item.what), panel = std::holds_alternative<list::Panel>(item.what);
     switch (item.role) {
-      case Role::hole_up: found_.insert(panel ? "page.key.twice-up" : "page.key.up"); return;
-      case Role::hole_down: found_.insert(panel ? "page.key.twice-down" : "page.key.down"); return;
-      case Role::hole_both: found_.insert("page.key.both"); return;
-      case Role::stitch_now: stitch(item, "page.key.now"); return;
-      case Role::stitch_before: stitch(item, "page.key.before"); return;
-      case Role::stitch_later: stitch(item, "page.key.later"); return;
-      case Role::back_thread: found_.insert("page.key.back"); return;
+      case Role::hole_up:
+        found_.insert(panel ? "page.key.twice-up" : "page.key.up");
+        return;
+      case Role::hole_down:
+        found_.insert(panel ? "page.key.twice-down" : "page.key.down");
+        return;
+      case Role::hole_both:
+        found_.insert("page.key.both");
+        return;
+      case Role::stitch_now:
+        stitch(item, "page.key.now");
+        return;
+      case Role::stitch_before:
+        stitch(item, "page.key.before");
+        return;
+      case Role::stitch_later:
+        stitch(item, "page.key.later");
+        return;
+      case Role::back_thread:
+        found_.insert("page.key.back");
+        return;
       case Role::ruler:
         if (!disc) found_.insert("page.key.ruler");
         return;
       case Role::landmark:
         if (std::holds_alternative<list::Fill>(item.what)) found_.insert("page.key.proof");
         return;
-      default: return;
+      default:
+        return;
     }
   }
 
@@ -80,14 +95,16 @@ class Marks {
   bool inside_ = false;
 };
 
-const std::vector<std::string> plain_marks{"up", "down", "twice-up", "twice-down", "now", "now-double", "before", "before-double", "later", "back", "proof"};
+const std::vector<std::string> plain_marks{"up",     "down",          "twice-up", "twice-down", "now",  "now-double",
+                                           "before", "before-double", "later",    "back",       "proof"};
 
 /// The smallest type on a page: running text, or numbers.
 double smallest(const list::List& page, bool running) {
   double least = 100;
   for (const list::Item& item : page.items) {
     const auto* line = std::get_if<list::Text>(&item.what);
-    if (line && running == (item.role == Role::text || item.role == Role::heading || item.role == Role::letter)) least = std::min(least, line->style.size_pt);
+    if (line && running == (item.role == Role::text || item.role == Role::heading || item.role == Role::letter))
+      least = std::min(least, line->style.size_pt);
   }
   return least;
 }
@@ -101,7 +118,8 @@ bool has_line(const list::List& page, const std::string& text) {
 
 }  // namespace
 
-TEST_CASE("nothing lies on anything; text is 12 pt or more, in large print 18, numbers never below 7 (RNIB clear print guidance; UKAAF G003)") {
+TEST_CASE(
+    "nothing lies on anything; text is 12 pt or more, in large print 18, numbers never below 7 (RNIB clear print guidance; UKAAF G003)") {
   for (const auto& [name, text] : test::designs()) {
     const course::Course course = course_from(text);
     const plan::Plan plan = test::planned(course);
@@ -146,7 +164,9 @@ TEST_CASE("a page says which convention its lines follow, the hand, the count an
   }
   CHECK(test::text_of_page(thread[0]).find("Each line of the grid is one thread") != std::string::npos);
   CHECK(test::text_of_page(hole[0]).find("Left-handed.") != std::string::npos);
-  const bool told = std::any_of(hole.begin(), hole.end(), [](const list::List& page) { return test::text_of_page(page).find("each square is one thread") != std::string::npos; });
+  const bool told = std::any_of(hole.begin(), hole.end(), [](const list::List& page) {
+    return test::text_of_page(page).find("each square is one thread") != std::string::npos;
+  });
   CHECK(told);
 }
 

@@ -13,13 +13,17 @@ namespace {
 /// A course whose own words are all figures, so that every letter on its pages comes from the table.
 std::string figures() {
   const auto part = [](const std::string& name, const std::string& kind, const std::string& start, const std::string& rest) {
-    return "[[part]]\nname = \"" + name + "\"\nkind = \"" + kind + "\"\nthread = \"" + (kind == "cable" ? "2" : "1") + "\"\nstart = " + start + "\n" + rest + "\n";
+    return "[[part]]\nname = \"" + name + "\"\nkind = \"" + kind + "\"\nthread = \"" + (kind == "cable" ? "2" : "1") +
+           "\"\nstart = " + start + "\n" + rest + "\n";
   };
-  return "format = 1\n[course]\ntitle = \"1\"\nfirst_day = 2027-01-12\n[cloth]\ncount = 22\n[thread.1]\npearl = 5\n[thread.2]\ntex = 125\n" +
+  return "format = 1\n[course]\ntitle = \"1\"\nfirst_day = 2027-01-12\n[cloth]\ncount = 22\n[thread.1]\npearl = 5\n[thread.2]\ntex = "
+         "125\n" +
          part("10", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
          part("11", "cable", "[2, -22]", "path = \"E 12, SE 26, S 12, SW 26, W 12, NW 26, N 12, NE 26\"\nrows = 3") +
-         part("12", "cable", "[100, 0]", "path = \"E 20, SE 12, E 20\"") + part("13", "blocks", "[100, 40]", "first = \"upright\"\npath = \"E 3 apart, E 3\"") +
-         "[[lesson]]\nwork = [\"10\", \"11 / pass 1\"]\nnotes = \"77\"\n[[lesson]]\nwork = [\"11 / pass 2\", \"12\", \"13 / 1..9\"]\n[[lesson]]\nwork = [\"13 / 10..27\", \"wash\", \"cut out\"]\n";
+         part("12", "cable", "[100, 0]", "path = \"E 20, SE 12, E 20\"") +
+         part("13", "blocks", "[100, 40]", "first = \"upright\"\npath = \"E 3 apart, E 3\"") +
+         "[[lesson]]\nwork = [\"10\", \"11 / pass 1\"]\nnotes = \"77\"\n[[lesson]]\nwork = [\"11 / pass 2\", \"12\", \"13 / "
+         "1..9\"]\n[[lesson]]\nwork = [\"13 / 10..27\", \"wash\", \"cut out\"]\n";
 }
 
 /// The numbers in a picture that begins at this item, up to its end.
@@ -78,9 +82,10 @@ TEST_CASE("counts to be sure add up on the page: each line so many times makes t
 
 TEST_CASE("an octagon's page: 92 and 88 stitches, one back stitch at the end of each slant (geometry, from the laws of the design)") {
   const std::string octagon = "E 12, SE 34, S 12, SW 34, W 12, NW 34, N 12, NE 34";
-  const course::Course course = course_from(test::head("Octagon") + part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 8, SE 7, SW 7, NW 6\"") +
-                                            part_text("border", "cable", "[24, -38]", "path = \"" + octagon + "\"") +
-                                            "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\ntitle = \"The border\"\nwork = [\"border\"]\n");
+  const course::Course course =
+      course_from(test::head("Octagon") + part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 8, SE 7, SW 7, NW 6\"") +
+                  part_text("border", "cable", "[24, -38]", "path = \"" + octagon + "\"") +
+                  "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\ntitle = \"The border\"\nwork = [\"border\"]\n");
   const plan::Plan plan = test::planned(course);
   const say::Voice voice{test::english(), say::Hand::right, course};
   std::string text;
@@ -89,15 +94,17 @@ TEST_CASE("an octagon's page: 92 and 88 stitches, one back stitch at the end of 
     text += test::text_of_page(page);
     numbers.merge(numbers_in(page));
   }
-  for (const char* said : {"Lesson 2 of 2", "The border", "Start here", "To be sure", "Then, clockwise", "At the end of each slant", "Four times: at each", "outer", "inner", "92", "88",
-                           "Both rows together: 180 stitches.", "Closing the round", "Right-handed."}) {
+  for (const char* said :
+       {"Lesson 2 of 2", "The border", "Start here", "To be sure", "Then, clockwise", "At the end of each slant", "Four times: at each",
+        "outer", "inner", "92", "88", "Both rows together: 180 stitches.", "Closing the round", "Right-handed."}) {
     CAPTURE(said);
     CHECK(text.find(said) != std::string::npos);
   }
   std::string running = text;
   std::replace(running.begin(), running.end(), '\n', ' ');
   std::smatch back;
-  REQUIRE(std::regex_search(running, back, std::regex("there is a back stitch: up at ([0-9]+), one stitch ahead, and down at ([0-9]+), in the corner hole")));
+  REQUIRE(std::regex_search(
+      running, back, std::regex("there is a back stitch: up at ([0-9]+), one stitch ahead, and down at ([0-9]+), in the corner hole")));
   CHECK(std::stoi(back[1]) % 2 == 1);
   CHECK(std::stoi(back[2]) == std::stoi(back[1]) + 1);
   CHECK(numbers.contains(std::stoi(back[1])));
