@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 
 #include "picture/column.h"
 #include "picture/ink.h"
@@ -115,76 +116,93 @@ void Legend::draw(list::List& list, Point at) const {
   }
 }
 
+namespace {
+
+// A hole's use that the key names; nothing for the other marks.
+std::optional<HoleUse> hole_use(Mark mark) {
+  switch (mark) {
+    case Mark::up:
+      return HoleUse::up;
+    case Mark::down:
+      return HoleUse::down;
+    case Mark::both:
+      return HoleUse::both;
+    case Mark::twice_up:
+      return HoleUse::twice_up;
+    case Mark::twice_down:
+      return HoleUse::twice_down;
+    default:
+      return std::nullopt;
+  }
+}
+
+// How a stitch that the key names is drawn; its width in parts of the key's unit.
+struct StitchSign {
+  Stage stage;
+  bool doubled;
+  double width;
+};
+
+std::optional<StitchSign> stitch_sign(Mark mark) {
+  switch (mark) {
+    case Mark::now:
+      return StitchSign{Stage::now, false, 0.36};
+    case Mark::now_double:
+      return StitchSign{Stage::now, true, 0.36};
+    case Mark::before:
+      return StitchSign{Stage::before, false, 0.5};
+    case Mark::before_double:
+      return StitchSign{Stage::before, true, 0.5};
+    case Mark::later:
+      return StitchSign{Stage::later, false, ratio::later};
+    default:
+      return std::nullopt;
+  }
+}
+
+void draw_ruler_sign(list::List& list, Point left, Point right) {
+  add_line(list, list::Role::ruler, left, right, 0.38, colour::accent);
+  for (const double t : {0.0, 1.0 / 3, 2.0 / 3, 1.0}) {
+    const Point p = between(left, right, t);
+    add_line(list, list::Role::ruler, {p.x, p.y - 0.8}, {p.x, p.y + 0.8}, 0.3, colour::accent);
+  }
+}
+
+void draw_fold_sign(list::List& list, Point left, Point right) {
+  for (const double t : {0.0, 0.55})
+    add_line(list, list::Role::landmark, between(left, right, t), between(left, right, t + 0.45), 0.3, colour::accent, list::Cap::flat);
+}
+
+}  // namespace
+
 void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
   const double u = unit(), half = (sign_ - 3) / 2;
   const Point left{middle.x - half, middle.y}, right{middle.x + half, middle.y};
-  const auto stitch = [&](Stage stage, bool doubled, double width) { draw_stitch(list, left, right, width * u, 0, stage, doubled); };
+  if (const auto use = hole_use(mark)) return draw_hole(list, middle, *use, u);
+  if (const auto sign = stitch_sign(mark)) return draw_stitch(list, left, right, sign->width * u, 0, sign->stage, sign->doubled);
   switch (mark) {
-    case Mark::up:
-      draw_hole(list, middle, HoleUse::up, u);
-      return;
-    case Mark::down:
-      draw_hole(list, middle, HoleUse::down, u);
-      return;
-    case Mark::both:
-      draw_hole(list, middle, HoleUse::both, u);
-      return;
-    case Mark::twice_up:
-      draw_hole(list, middle, HoleUse::twice_up, u);
-      return;
-    case Mark::twice_down:
-      draw_hole(list, middle, HoleUse::twice_down, u);
-      return;
-    case Mark::now:
-      stitch(Stage::now, false, 0.36);
-      return;
-    case Mark::now_double:
-      stitch(Stage::now, true, 0.36);
-      return;
-    case Mark::before:
-      stitch(Stage::before, false, 0.5);
-      return;
-    case Mark::before_double:
-      stitch(Stage::before, true, 0.5);
-      return;
-    case Mark::later:
-      stitch(Stage::later, false, ratio::later);
-      return;
     case Mark::back:
-      draw_back(list, {left, right}, u);
-      return;
+      return draw_back(list, {left, right}, u);
     case Mark::landmark:
-      draw_landmark(list, left, right, 0.5 * u, 0);
-      return;
+      return draw_landmark(list, left, right, 0.5 * u, 0);
     case Mark::ruler:
-      add_line(list, list::Role::ruler, left, right, 0.38, colour::accent);
-      for (const double t : {0.0, 1.0 / 3, 2.0 / 3, 1.0}) {
-        const Point p = between(left, right, t);
-        add_line(list, list::Role::ruler, {p.x, p.y - 0.8}, {p.x, p.y + 0.8}, 0.3, colour::accent);
-      }
-      return;
+      return draw_ruler_sign(list, left, right);
     case Mark::proof:
-      draw_proof(list, middle, 0.34 * u);
-      return;
+      return draw_proof(list, middle, 0.34 * u);
     case Mark::fold:
-      for (const double t : {0.0, 0.55})
-        add_line(list, list::Role::landmark, between(left, right, t), between(left, right, t + 0.45), 0.3, colour::accent, list::Cap::flat);
-      return;
+      return draw_fold_sign(list, left, right);
     case Mark::cloth_edge:
-      add_line(list, list::Role::key_mark, left, right, 0.5, colour::ink, list::Cap::flat);
-      return;
+      return add_line(list, list::Role::key_mark, left, right, 0.5, colour::ink, list::Cap::flat);
     case Mark::frame:
-      add_frame(list, list::Role::key_mark, {middle.x - 2.2, middle.y - 1.6, 4.4, 3.2}, 0.4, 0.3, colour::ink);
-      return;
+      return add_frame(list, list::Role::key_mark, {middle.x - 2.2, middle.y - 1.6, 4.4, 3.2}, 0.4, 0.3, colour::ink);
     case Mark::place:
-      add_disc(list, list::Role::key_mark, middle, 1.25, colour::white, 0.35, colour::ink);
-      return;
+      return add_disc(list, list::Role::key_mark, middle, 1.25, colour::white, 0.35, colour::ink);
     case Mark::many:
-      draw_one_of_many(list, middle);
-      return;
+      return draw_one_of_many(list, middle);
     case Mark::corner:
-      draw_corner_mark(list, middle);
-      return;
+      return draw_corner_mark(list, middle);
+    default:
+      break;
   }
 }
 
