@@ -4,15 +4,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "app/panels.h"
+#include "app/sight.h"
+#include "file/course_file.h"
 #include "paint/imgui/play.h"
 
 namespace app {
 namespace {
 
 constexpr float finest = 0.5F, coarsest = 80;  // pixels of a thread
-
-bool mirrored(const Desk& desk) { return desk.hand == say::Hand::left; }
 
 void fit(Desk& desk, Area area) {
   const cloth::Box box = course::extent(*desk.course());
@@ -33,29 +32,14 @@ void zoom(Desk& desk, Area area, ImVec2 about, float times) {
   desk.view.pixels = next;
 }
 
-cloth::Hole hole_at(const Desk& desk, Area area, ImVec2 at) {
-  const int x = static_cast<int>(std::lround(desk.view.x + (at.x - area.x) / desk.view.pixels));
-  const int y = static_cast<int>(std::lround(desk.view.y + (at.y - area.y) / desk.view.pixels));
-  return {mirrored(desk) ? -x : x, y};
-}
-
-ImVec2 pixel_of(const Desk& desk, Area area, cloth::Hole hole) {
-  const double x = (mirrored(desk) ? -hole.x : hole.x) - desk.view.x, y = hole.y - desk.view.y;
-  return {area.x + static_cast<float>(x * desk.view.pixels), area.y + static_cast<float>(y * desk.view.pixels)};
-}
-
-std::vector<guide::Leg> legs_between(cloth::Hole from, cloth::Hole to) {
-  std::vector<guide::Leg> legs;
-  const int dx = to.x - from.x, dy = to.y - from.y;
-  if (dy != 0) legs.push_back({dy < 0 ? cloth::Way::N : cloth::Way::S, std::abs(dy)});
-  if (dx != 0) legs.push_back({dx < 0 ? cloth::Way::W : cloth::Way::E, std::abs(dx)});
-  return legs;
-}
-
+/// The left button draws or holds; where it holds nothing, and always with the middle one, the cloth is moved.
 void move_by_mouse(Desk& desk, Area area) {
   const ImGuiIO& io = ImGui::GetIO();
   if (ImGui::IsItemHovered() && io.MouseWheel != 0) zoom(desk, area, io.MousePos, std::pow(1.15F, io.MouseWheel));
-  if (ImGui::IsItemActive() && ImGui::IsMouseDragging(ImGuiMouseButton_Left, 2) && !desk.rule_from) {
+  const bool free = desk.tool == Tool::pick && desk.holding.what == Holding::What::nothing;
+  const bool left = free && ImGui::IsItemActive() && ImGui::IsMouseDragging(ImGuiMouseButton_Left, 2);
+  const bool middle = ImGui::IsItemHovered() && ImGui::IsMouseDragging(ImGuiMouseButton_Middle, 2);
+  if ((left || middle) && !desk.rule_from) {
     desk.view.x -= io.MouseDelta.x / desk.view.pixels;
     desk.view.y -= io.MouseDelta.y / desk.view.pixels;
   }
@@ -63,14 +47,30 @@ void move_by_mouse(Desk& desk, Area area) {
   if (!ImGui::IsMouseDown(ImGuiMouseButton_Right)) desk.rule_from.reset();
 }
 
+/// Arrow keys move the pointer while drawing, the picked part while one is picked, else the cloth; with Shift four times as far.
+void move_by_arrows(Desk& desk, Area area, cloth::Hole way) {
+  const int far = ImGui::GetIO().KeyShift ? 4 : 1;
+  if (desk.tool == Tool::draw) return move_pointer(desk, area, far * way);
+  const int part = picked_part(desk);
+  if (part < 0) {
+    desk.view.x += 4.0 * way.x;
+    desk.view.y += 4.0 * way.y;
+    return;
+  }
+  const cloth::Hole by = far * (mirrored(desk) ? cloth::Hole{-way.x, way.y} : way);
+  const auto now = file::read(desk.session.text()).course;
+  if (part < static_cast<int>(now.parts.size())) desk.apply(session::move_part(now, part, by));
+}
+
 void move_by_keys(Desk& desk, Area area) {
   if (!ImGui::IsItemFocused() && !ImGui::IsItemHovered()) return;
-  const double step = 4;
-  if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_LeftArrow))) desk.view.x -= step;
-  if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_RightArrow))) desk.view.x += step;
-  if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_UpArrow))) desk.view.y -= step;
-  if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_DownArrow))) desk.view.y += step;
+  const auto pressed = [](ImGuiKey key) { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key)); };
+  if (pressed(ImGuiKey_LeftArrow)) move_by_arrows(desk, area, {-1, 0});
+  if (pressed(ImGuiKey_RightArrow)) move_by_arrows(desk, area, {1, 0});
+  if (pressed(ImGuiKey_UpArrow)) move_by_arrows(desk, area, {0, -1});
+  if (pressed(ImGuiKey_DownArrow)) move_by_arrows(desk, area, {0, 1});
   const ImVec2 middle{area.x + area.w / 2, area.y + area.h / 2};
+  if (ImGui::GetIO().KeyCtrl) return;
   for (const ImWchar c : ImGui::GetIO().InputQueueCharacters) {
     if (c == '+') zoom(desk, area, middle, 1.25F);
     if (c == '-') zoom(desk, area, middle, 0.8F);
@@ -79,7 +79,7 @@ void move_by_keys(Desk& desk, Area area) {
 
 picture::ChartView chart_view(const Desk& desk, Area area) {
   picture::ChartView view{desk.view.x, desk.view.y, area.w / desk.view.pixels, area.h / desk.view.pixels, desk.view.pixels, desk.lesson, desk.show_back,
-                          mirrored(desk), desk.course()->choices.line, std::nullopt, -1};
+                          mirrored(desk), desk.course()->choices.line, std::nullopt, picked_part(desk)};
   if (const auto place = walk_place(desk)) view.needle = picture::ChartNeedle{place->trail, place->stitch};
   return view;
 }
@@ -125,6 +125,9 @@ void cloth_view(Desk& desk, Area area) {
     ImDrawList& draw = *ImGui::GetWindowDrawList();
     const list::List chart = picture::chart(*desk.course(), *desk.plan(), *desk.index, chart_view(desk, area), desk.theme.chart);
     paint::play(chart, {{area.x, area.y}, desk.view.pixels, desk.fonts.text, desk.fonts.bold}, draw);
+    draw.PushClipRect({area.x, area.y}, {area.x + area.w, area.y + area.h}, true);
+    desk.tool == Tool::draw ? draw_by_hand(desk, area, draw) : hold_by_hand(desk, area, draw);
+    draw.PopClipRect();
     if (desk.rule_from) counting_rule(desk, area, draw);
     status(desk, area, draw, hovered);
   }

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 
+#include "app/by_hand.h"
 #include "app/theme.h"
 #include "paint/cairo/paint.h"
 #include "picture/chart.h"
@@ -63,6 +64,12 @@ struct Desk {
   Walk walk;
   bool show_back = true;
   int alternative = 0;  ///< which of the count-in's landmarks the sheet shows
+  Tool tool = Tool::pick;
+  Drawing drawing;
+  Holding holding;
+  std::string picked;  ///< name of the part that is picked; empty: none
+  std::optional<cloth::Hole> key_pointer;  ///< where the arrow keys moved the pointer to
+  std::uint64_t runs = 0;                  ///< undo steps of drags so far
   std::optional<cloth::Hole> rule_from;  ///< counting rule, while it is dragged
 
   Asking asking = Asking::nothing;

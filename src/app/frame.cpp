@@ -59,8 +59,9 @@ void frame(Desk& desk, float width, float height, double seconds) {
   top_bar(desk, {0, 0, width, top});
   lesson_row(desk, {gap, top + gap, width - 2 * gap, row});
   const float y = top + row + 2 * gap, h = height - y - gap;
-  const float left = width - side - 3 * gap;
-  cloth_view(desk, {gap, y, left, h - bottom - gap});
+  const float left = width - side - 3 * gap, tools = 50 * s;
+  tool_bar(desk, {gap, y, left, tools});
+  cloth_view(desk, {gap, y + tools, left, h - bottom - gap - tools});
   needle_bar(desk, {gap, y + h - bottom, left, bottom});
   sheet(desk, {2 * gap + left, y, side, h});
   overlays(desk, width, height);

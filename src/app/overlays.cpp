@@ -84,7 +84,8 @@ void ask_about_changes(Desk& desk) {
 void keys(Desk& desk) {
   if (!begin_box(desk, "keys", 520, 0)) return;
   title(desk, "desk.keys");
-  constexpr const char* rows[] = {"open", "save", "undo", "fit", "zoom", "move", "walk", "corner", "play", "back", "left", "dark", "lesson", "scale", "rule"};
+  constexpr const char* rows[] = {"open", "save", "undo", "fit", "zoom", "move", "walk", "corner", "play", "back", "left", "dark", "lesson", "scale", "rule",
+                                  "pick", "draw", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
   if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
     for (const char* row : rows) {
       ImGui::TableNextColumn();

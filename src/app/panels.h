@@ -16,10 +16,30 @@ void needle_bar(Desk& desk, Area area);
 void sheet(Desk& desk, Area area);
 /// The panels that lie over the rest: files, questions, keys, pages.
 void overlays(Desk& desk, float width, float height);
+/// What is done on the cloth with the mouse or the keys, by the tool that is chosen.
+void draw_by_hand(Desk& desk, Area area, ImDrawList& draw);
+void hold_by_hand(Desk& desk, Area area, ImDrawList& draw);
+void finish_drawing(Desk& desk);
+void shorten_drawing(Desk& desk);  ///< takes the last leg back
+/// The hole under the mouse, or the one that the arrow keys moved to; pressed and let go by the mouse's left button or by Enter.
+cloth::Hole pointed_hole(Desk& desk, Area area);
+void move_pointer(Desk& desk, Area area, cloth::Hole by);
+bool pointer_pressed(const Desk& desk);
+bool pointer_let_go(const Desk& desk);
+/// What is picked: its keys to be typed, copied, deleted; while drawing, what the next part will be.
+void part_panel(Desk& desk);
+void tool_bar(Desk& desk, Area area);
+int picked_part(const Desk& desk);  ///< its number in the course, or -1
+void remove_picked(Desk& desk);
+void copy_picked(Desk& desk);
+void pick_next(Desk& desk);
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
 /// A line to type into; true when Enter was pressed.
 bool input_text(const char* id, std::string& text);
+/// Undo and redo; what is being drawn by hand is let go of first.
+void undo(Desk& desk);
+void redo(Desk& desk);
 /// Keys that work everywhere.
 void shortcuts(Desk& desk);
 

@@ -15,8 +15,9 @@ void with_control(Desk& desk) {
   if (letter('O')) desk.asking = Asking::open;
   if (letter('S') && (shift || !desk.session.file())) desk.asking = Asking::save_as;
   else if (letter('S')) desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
-  if (letter('Z') && !shift) desk.session.undo();
-  if (letter('Y') || (letter('Z') && shift)) desk.session.redo();
+  if (letter('Z') && !shift) undo(desk);
+  if (letter('Y') || (letter('Z') && shift)) redo(desk);
+  if (letter('D')) copy_picked(desk);
   if (letter('Q')) desk.saved_or_ask();
   if (letter('P')) desk.asking = Asking::pages;
 }
@@ -31,6 +32,12 @@ void plain(Desk& desk) {
   if (letter('P')) desk.walk.step = std::max(0, desk.walk.step - 1);
   if (letter('C')) desk.walk.step = next_corner(desk);
   if (letter(' ')) desk.walk.playing = !desk.walk.playing;
+  if (letter('K')) desk.tool = Tool::pick, finish_drawing(desk);
+  if (letter('W')) desk.tool = Tool::draw, desk.picked.clear();
+  if (letter('T')) pick_next(desk);
+  if (pressed(ImGuiKey_Delete)) remove_picked(desk);
+  if (pressed(ImGuiKey_Backspace)) shorten_drawing(desk);
+  if (pressed(ImGuiKey_Escape)) desk.drawing.shape ? finish_drawing(desk) : desk.picked.clear();
   if (pressed(ImGuiKey_Home)) desk.walk.step = 0;
   if (pressed(ImGuiKey_End)) desk.walk.step = last;
   const int lessons = desk.plan() ? static_cast<int>(desk.plan()->lessons.size()) : 1;

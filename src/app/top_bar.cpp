@@ -19,8 +19,8 @@ void file_menu(Desk& desk) {
 void edit_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.edit").c_str())) return;
   const std::string undo(desk.session.undo_name()), redo(desk.session.redo_name());
-  if (ImGui::MenuItem(desk.say("desk.undo", {{"what", undo}}).c_str(), "Ctrl+Z", false, !undo.empty())) desk.session.undo();
-  if (ImGui::MenuItem(desk.say("desk.redo", {{"what", redo}}).c_str(), "Ctrl+Y", false, !redo.empty())) desk.session.redo();
+  if (ImGui::MenuItem(desk.say("desk.undo", {{"what", undo}}).c_str(), "Ctrl+Z", false, !undo.empty())) app::undo(desk);
+  if (ImGui::MenuItem(desk.say("desk.redo", {{"what", redo}}).c_str(), "Ctrl+Y", false, !redo.empty())) app::redo(desk);
   ImGui::EndMenu();
 }
 

@@ -39,8 +39,15 @@ struct NewPart {
   std::vector<std::pair<std::string, std::string>> more;  ///< further keys as TOML
 };
 Edit add_part(NewPart part);
+/// The name, or "name 2", "name 3"... where parts have it already.
+std::string free_name(const course::Course& course, const std::string& name);
+std::string value_in_toml(const stitch::Value& value);
+Edit rename_part(const course::Course& course, int part, std::string name);  ///< in the lessons' work too
 Edit remove_part(const course::Course& course, int part);  ///< with its work in the lessons
-Edit move_part(int part, cloth::Hole start, std::uint64_t run = 0);
+/// Every hole of it moves: the kind's own holes and its `begin_at`; not the landmark it is counted from.
+Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint64_t run = 0);
+/// A key of the part set to a value written as TOML.
+Edit change_key(int part, std::string key, std::string value, std::string name, std::uint64_t run = 0);
 Edit change_path(int part, std::string path, std::string name, std::uint64_t run = 0);
 Edit copy_part(const course::Course& course, int part, cloth::Hole by);
 

@@ -9,14 +9,6 @@ namespace {
 
 file::TableName part_table(int number) { return {"part", number}; }
 
-/// A name that no part has yet: "ring 2", "ring 3"...
-std::string free_name(const course::Course& course, const std::string& name) {
-  for (int n = 2;; ++n) {
-    std::string tried = name + " " + std::to_string(n);
-    if (course::find_part(course, tried) < 0) return tried;
-  }
-}
-
 std::vector<file::Pair> pairs_of(const NewPart& part) {
   std::vector<file::Pair> pairs{{"name", file::in_toml(part.name)},
                                 {"kind", file::in_toml(part.kind)},
@@ -27,18 +19,46 @@ std::vector<file::Pair> pairs_of(const NewPart& part) {
   return pairs;
 }
 
-std::string value_text(const stitch::Value& value) {
+}  // namespace
+
+std::string free_name(const course::Course& course, const std::string& name) {
+  if (course::find_part(course, name) < 0) return name;
+  for (int n = 2;; ++n) {
+    std::string tried = name + " " + std::to_string(n);
+    if (course::find_part(course, tried) < 0) return tried;
+  }
+}
+
+std::string value_in_toml(const stitch::Value& value) {
   if (const auto* hole = std::get_if<cloth::Hole>(&value)) return file::in_toml(*hole);
   if (const auto* number = std::get_if<int>(&value)) return std::to_string(*number);
   if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
   return file::in_toml(std::get<std::string>(value));
 }
 
-}  // namespace
-
 Edit add_part(NewPart part) {
   constexpr int behind_all = 1 << 20;
   return {"add " + part.kind, [part = std::move(part)](std::string_view text) { return file::with_table(text, part_table(behind_all), pairs_of(part)); }};
+}
+
+Edit rename_part(const course::Course& course, int part, std::string name) {
+  const std::string old = course.parts[static_cast<std::size_t>(part)].name;
+  std::vector<std::pair<int, std::vector<std::string>>> changed;  // lessons whose work names it
+  for (std::size_t n = 0; n < course.lessons.size(); ++n) {
+    std::vector<std::string> work;
+    bool any = false;
+    for (const course::WorkItem& item : course.lessons[n].work) {
+      any = any || item.part == part;
+      work.push_back(item.part == part && item.text.starts_with(old) ? name + item.text.substr(old.size()) : item.text);
+    }
+    if (any) changed.emplace_back(static_cast<int>(n), std::move(work));
+  }
+  return {"rename part", [=](std::string_view text) {
+            std::optional<std::string> now = file::with_key(text, part_table(part), {"name", file::in_toml(name)});
+            for (const auto& [lesson, work] : changed)
+              if (now) now = file::with_key(*now, {"lesson", lesson}, {"work", file::in_toml(work)});
+            return now;
+          }};
 }
 
 Edit remove_part(const course::Course& course, int part) {
@@ -57,8 +77,22 @@ Edit remove_part(const course::Course& course, int part) {
           }};
 }
 
-Edit move_part(int part, cloth::Hole start, std::uint64_t run) {
-  return {"move part", [=](std::string_view text) { return file::with_key(text, part_table(part), {"start", file::in_toml(start)}); }, run};
+Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint64_t run) {
+  const course::Part& moved = course.parts[static_cast<std::size_t>(part)];
+  std::vector<file::Pair> pairs;
+  for (const auto& [key, value] : moved.values)
+    if (const auto* hole = std::get_if<cloth::Hole>(&value)) pairs.push_back({key, file::in_toml(*hole + by)});
+  if (moved.begin_at) pairs.push_back({"begin_at", file::in_toml(*moved.begin_at + by)});
+  return {"move part", [=](std::string_view text) {
+            std::optional<std::string> now(text);
+            for (const file::Pair& pair : pairs)
+              if (now) now = file::with_key(*now, part_table(part), pair);
+            return now;
+          }, run};
+}
+
+Edit change_key(int part, std::string key, std::string value, std::string name, std::uint64_t run) {
+  return {std::move(name), [part, pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) { return file::with_key(text, part_table(part), pair); }, run};
 }
 
 Edit change_path(int part, std::string path, std::string name, std::uint64_t run) {
@@ -71,7 +105,7 @@ Edit copy_part(const course::Course& course, int part, cloth::Hole by) {
   for (const auto& [key, value] : from.values) {
     if (!from.key_places.contains(key)) continue;
     const auto* start = key == "start" ? std::get_if<cloth::Hole>(&value) : nullptr;
-    pairs.push_back({key, start ? file::in_toml(*start + by) : value_text(value)});
+    pairs.push_back({key, start ? file::in_toml(*start + by) : value_in_toml(value)});
   }
   return {"copy part", [=](std::string_view text) { return file::with_table(text, part_table(part + 1), pairs); }};
 }

@@ -216,7 +216,8 @@ Kind blocks_kind() {
           .keys = {required_hole("start"), word("first", "upright", {"across", "upright"}), required_path("path")},
           .build = build,
           .craft_rank = 0,
-          .stitches_a_minute = 6};  // an assumption, no source
+          .stitches_a_minute = 6,  // an assumption, no source
+          .middle_of_first = {block_side / 2, block_side / 2}};
 }
 
 }  // namespace stitch

@@ -128,6 +128,7 @@ struct Kind {
   Outcome (*build)(const Values& values) = nullptr;
   int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches
   double stitches_a_minute = 6;  ///< teacher's own setting; this default is an assumption, no source
+  cloth::Hole middle_of_first{};  ///< from the start hole to where a hand would hold the first piece of it
 };
 
 const Kind* find_kind(std::string_view name);

@@ -41,7 +41,7 @@ TEST_CASE("every edit changes the file as it says, keeps comments, and undo brin
       {session::rename_lesson(0, "first \"one\""), "title = \"first \\\"one\\\"\""},
       {session::move_lesson(1, 0), "[[lesson]]\ntitle = \"two\""},
       {session::move_work(open.course(), 0, 0, 1), "work = [\"ring / 11..20\", \"ring / 1..10\"]"},
-      {session::move_part(0, {3, -4}), "start = [3, -4]"},
+      {session::move_part(open.course(), 0, {3, -4}), "start = [3, -4]"},
       {session::change_path(0, "NE 3, SE 2, SW 2, NW 1", "lengthen leg"), "path = \"NE 3, SE 2, SW 2, NW 1\""},
       {session::copy_part(open.course(), 0, {40, 0}), "name = \"ring 2\""},
       {session::add_part({"line", "cable", "heavy", {0, -20}, "E 8", {}}), "name = \"line\""},
@@ -84,8 +84,9 @@ TEST_CASE("an edit that would make faults is refused with the fault, and nothing
 TEST_CASE("edits of one drag are one step") {
   Open open;
   const std::string before = open.session.text();
-  for (int x = 1; x < 9; ++x) REQUIRE(open.session.apply(session::move_part(0, {x, 0}, 7)));
-  REQUIRE(open.session.apply(session::move_part(0, {9, 0}, 8)));
+  const course::Course parts = open.course();
+  for (int x = 1; x < 9; ++x) REQUIRE(open.session.apply(session::move_part(parts, 0, {x, 0}, 7)));
+  REQUIRE(open.session.apply(session::move_part(parts, 0, {9, 0}, 8)));
   CHECK(open.session.undo());
   CHECK(open.session.text().find("start = [8, 0]") != std::string::npos);
   CHECK(open.session.undo());
@@ -147,7 +148,8 @@ TEST_CASE("a file with faults opens with them; a missing one leaves what was ope
 
 TEST_CASE("the newest text is planned in the end, however many are asked for") {
   Open open;
-  for (int x = 0; x < 40; ++x) REQUIRE(open.session.apply(session::move_part(0, {x, x})));
+  const course::Course before = open.course();
+  for (int x = 0; x < 40; ++x) REQUIRE(open.session.apply(session::move_part(before, 0, {x, x})));
   open.session.wait();
   CHECK(!open.session.planning());
   CHECK(*open.session.seen()->text == open.session.text());
@@ -156,7 +158,8 @@ TEST_CASE("the newest text is planned in the end, however many are asked for") {
 
 TEST_CASE("random edits, undos and redos: the text always reads, and undoing all brings the first bytes back") {
   setenv("RC_PARAMS", "seed=1911 max_success=60", 0);
-  CHECK(rc::check("edits and undos", [] {
+  const course::Course course = file::read(course_text()).course;
+  CHECK(rc::check("edits and undos", [&course] {
     session::History history(course_text());
     const int steps = *rc::gen::inRange(1, 40);
     for (int i = 0; i < steps; ++i) {
@@ -166,7 +169,7 @@ TEST_CASE("random edits, undos and redos: the text always reads, and undoing all
         case 0: next = session::add_lesson(a, "t" + std::to_string(b)).change(*history.now()); break;
         case 1: next = session::rename_lesson(a, "r" + std::to_string(b)).change(*history.now()); break;
         case 2: next = session::move_lesson(a, b % 3).change(*history.now()); break;
-        case 3: next = session::move_part(0, {a, b}).change(*history.now()); break;
+        case 3: next = session::move_part(course, 0, {a, b}).change(*history.now()); break;
         case 4: next = session::remove_lesson(a).change(*history.now()); break;
         case 5: history.undo(); break;
         default: history.redo();

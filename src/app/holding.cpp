@@ -1,0 +1,171 @@
+// Picking: a click picks a part, a drag moves it, handles lengthen a leg or move it aside. Every drag is one step of undo. On approach a
+// corner of what is moved snaps to the middle or to another part's corner.
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "app/sight.h"
+#include "file/course_file.h"
+
+namespace app {
+namespace {
+
+constexpr int snap_within = 2;     // threads
+constexpr float reach_pixels = 9;  // of a handle
+
+using What = Holding::What;
+
+int part_at(const Desk& desk, Area area, ImVec2 mouse) {
+  const cloth::Hole hole = hole_at(desk, area, mouse);
+  const int wide = std::max(1, static_cast<int>(std::ceil(6 * desk.scale / desk.view.pixels)));
+  int best = -1;
+  double nearest = std::max(7.0 * desk.scale, 0.6 * desk.view.pixels);
+  for (const auto& lying : desk.index->in({hole.x - wide, hole.y - wide, hole.x + wide, hole.y + wide})) {
+    const ImVec2 a = pixel_of(desk, area, lying.stitch.a), b = pixel_of(desk, area, lying.stitch.b);
+    const double dx = b.x - a.x, dy = b.y - a.y, length = dx * dx + dy * dy;
+    const double t = length > 0 ? std::clamp(((mouse.x - a.x) * dx + (mouse.y - a.y) * dy) / length, 0.0, 1.0) : 0;
+    const double away = std::hypot(mouse.x - a.x - t * dx, mouse.y - a.y - t * dy);
+    if (away < nearest) nearest = away, best = lying.part;
+  }
+  return best;
+}
+
+std::optional<session::Handle> handle_at(const Desk& desk, Area area, int part, ImVec2 mouse) {
+  for (const session::Handle& handle : session::handles_of(session::shape_of(desk.course()->parts[static_cast<std::size_t>(part)]))) {
+    const ImVec2 at = pixel_of(desk, area, handle.at);
+    if (std::hypot(mouse.x - at.x, mouse.y - at.y) <= reach_pixels * desk.scale) return handle;
+  }
+  return std::nullopt;
+}
+
+std::vector<cloth::Hole> corners_of(const course::Part& part) {
+  std::vector<cloth::Hole> corners;
+  for (const stitch::Leg& leg : part.work.legs) corners.insert(corners.end(), {leg.from, leg.to});
+  return corners;
+}
+
+/// The move changed so that a corner of the part meets another's or the middle, where one is near; and the nearest of those to say the
+/// distance to.
+struct Snapped {
+  cloth::Hole by, own, other;
+  bool any = false;
+};
+Snapped snapped(const course::Course& course, int part, cloth::Hole by) {
+  std::vector<cloth::Hole> others{course::middle(course)};
+  for (std::size_t p = 0; p < course.parts.size(); ++p)
+    if (static_cast<int>(p) != part)
+      for (const cloth::Hole corner : corners_of(course.parts[p])) others.push_back(corner);
+  Snapped best{by, {}, {}, false};
+  int nearest = 0;
+  for (const cloth::Hole own : corners_of(course.parts[static_cast<std::size_t>(part)])) {
+    for (const cloth::Hole other : others) {
+      const cloth::Hole d = other - (own + by);
+      const int far = std::max(std::abs(d.x), std::abs(d.y));
+      if (best.any && far >= nearest) continue;
+      nearest = far;
+      best = {far <= snap_within ? by + d : by, own, other, true};
+    }
+  }
+  return best;
+}
+
+void take_hold(Desk& desk, Area area, ImVec2 mouse) {
+  Holding& holding = desk.holding;
+  holding = {};
+  const int picked = picked_part(desk);
+  const auto handle = picked >= 0 ? handle_at(desk, area, picked, mouse) : std::nullopt;
+  const int part = handle ? picked : part_at(desk, area, mouse);
+  desk.picked = part >= 0 ? desk.course()->parts[static_cast<std::size_t>(part)].name : std::string();
+  if (part < 0) return;
+  holding = {handle ? What::handle : What::part, desk.session.seen(),        part,        handle.value_or(session::Handle{}),
+             hole_at(desk, area, mouse),         hole_at(desk, area, mouse), ++desk.runs, false};
+}
+
+void move_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
+  Holding& holding = desk.holding;
+  const course::Course& course = holding.seen->course;
+  const Snapped snap = snapped(course, holding.part, hole - holding.from);
+  if (hole != holding.last) {
+    holding.last = hole;
+    holding.moved = true;
+    desk.apply(session::move_part(course, holding.part, snap.by, holding.run));
+  }
+  if (!snap.any || !holding.moved) return;
+  const std::string words = say::legs(desk.voice(), legs_between(snap.other, snap.own + snap.by));
+  label_at(desk, draw, pixel_of(desk, area, hole), words.empty() ? desk.say("desk.corners-meet") : words);
+  draw.AddLine(pixel_of(desk, area, snap.other), pixel_of(desk, area, snap.own + snap.by), paint(desk.theme.accent), 1.5F * desk.scale);
+}
+
+void pull_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
+  Holding& holding = desk.holding;
+  const auto shape =
+      session::handle_pulled(session::shape_of(holding.seen->course.parts[static_cast<std::size_t>(holding.part)]), holding.handle, hole);
+  if (!shape) {
+    label_at(desk, draw, pixel_of(desk, area, hole), desk.say("desk.nothing-fits"));
+    return;
+  }
+  if (hole != holding.last) {
+    holding.last = hole;
+    holding.moved = true;
+    desk.apply(session::change_path(holding.part, session::path_of(*shape), holding.handle.end ? "lengthen leg" : "move leg", holding.run));
+  }
+  label_at(desk, draw, pixel_of(desk, area, hole), session::path_of(*shape));
+}
+
+void draw_handles(const Desk& desk, Area area, ImDrawList& draw) {
+  const int part = picked_part(desk);
+  if (part < 0) return;
+  const float r = 5 * desk.scale;
+  for (const session::Handle& handle : session::handles_of(session::shape_of(desk.course()->parts[static_cast<std::size_t>(part)]))) {
+    const ImVec2 at = pixel_of(desk, area, handle.at);
+    if (handle.end) {
+      draw.AddRectFilled({at.x - r, at.y - r}, {at.x + r, at.y + r}, paint(desk.theme.panel), 2);
+      draw.AddRect({at.x - r, at.y - r}, {at.x + r, at.y + r}, paint(desk.theme.accent), 2, 0, 2 * desk.scale);
+    } else {
+      draw.AddCircleFilled(at, r * 0.8F, paint(desk.theme.panel));
+      draw.AddCircle(at, r * 0.8F, paint(desk.theme.accent), 0, 1.5F * desk.scale);
+    }
+  }
+}
+
+}  // namespace
+
+int picked_part(const Desk& desk) { return desk.picked.empty() || !desk.course() ? -1 : course::find_part(*desk.course(), desk.picked); }
+
+void remove_picked(Desk& desk) {
+  const auto now = file::read(desk.session.text()).course;
+  const int part = course::find_part(now, desk.picked);
+  if (part < 0) return;
+  desk.apply(session::remove_part(now, part));
+  desk.picked.clear();
+  finish_drawing(desk);
+}
+
+void copy_picked(Desk& desk) {
+  constexpr cloth::Hole aside{4, 4};
+  const auto now = file::read(desk.session.text()).course;
+  const int part = course::find_part(now, desk.picked);
+  if (part < 0) return;
+  const std::string name = session::free_name(now, now.parts[static_cast<std::size_t>(part)].name);
+  desk.apply(session::copy_part(now, part, aside));
+  if (desk.message.empty()) desk.picked = name;
+}
+
+void pick_next(Desk& desk) {
+  if (!desk.course() || desk.course()->parts.empty()) return;
+  const auto next = static_cast<std::size_t>(picked_part(desk) + 1) % desk.course()->parts.size();
+  desk.picked = desk.course()->parts[next].name;
+}
+
+void hold_by_hand(Desk& desk, Area area, ImDrawList& draw) {
+  const ImVec2 mouse = ImGui::GetIO().MousePos;
+  if (ImGui::IsItemHovered() && ImGui::IsMouseClicked(ImGuiMouseButton_Left)) take_hold(desk, area, mouse);
+  draw_handles(desk, area, draw);
+  if (desk.holding.what == What::nothing) return;
+  const cloth::Hole hole = hole_at(desk, area, mouse);
+  if (hole != desk.holding.from || desk.holding.moved)
+    desk.holding.what == What::part ? move_held(desk, area, draw, hole) : pull_held(desk, area, draw, hole);
+  if (!ImGui::IsMouseDown(ImGuiMouseButton_Left)) desk.holding = {};
+}
+
+}  // namespace app
