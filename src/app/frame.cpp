@@ -48,22 +48,41 @@ bool strong_button(const Desk& desk, const std::string& label, ImVec2 size) {
   return pressed;
 }
 
+namespace {
+
+struct Places {
+  Area top, lessons, tools, cloth, needle, sheet;
+};
+
+Places places(const Desk& desk, float width, float height) {
+  const float s = desk.scale, gap = 12 * s;
+  const float top = 46 * s, row = 92 * s, side = std::min(430 * s, width * 0.42F), bottom = 104 * s, tools = 50 * s;
+  const float y = top + row + 2 * gap, h = height - y - gap, left = width - side - 3 * gap;
+  return {{0, 0, width, top},
+          {gap, top + gap, width - 2 * gap, row},
+          {gap, y, left, tools},
+          {gap, y + tools, left, h - bottom - gap - tools},
+          {gap, y + h - bottom, left, bottom},
+          {2 * gap + left, y, side, h}};
+}
+
+}  // namespace
+
+Area cloth_area(const Desk& desk, float width, float height) { return places(desk, width, height).cloth; }
+
 void frame(Desk& desk, float width, float height, double seconds) {
   desk.session.poll();
   keep_in_range(desk);
   walk_on(desk, seconds);
   shortcuts(desk);
-  const float s = desk.scale, gap = 12 * s;
-  const float top = 46 * s, row = 92 * s, side = std::min(430 * s, width * 0.42F), bottom = 104 * s;
   ImGui::GetBackgroundDrawList()->AddRectFilled({0, 0}, {width, height}, paint(desk.theme.desk));
-  top_bar(desk, {0, 0, width, top});
-  lesson_row(desk, {gap, top + gap, width - 2 * gap, row});
-  const float y = top + row + 2 * gap, h = height - y - gap;
-  const float left = width - side - 3 * gap, tools = 50 * s;
-  tool_bar(desk, {gap, y, left, tools});
-  cloth_view(desk, {gap, y + tools, left, h - bottom - gap - tools});
-  needle_bar(desk, {gap, y + h - bottom, left, bottom});
-  sheet(desk, {2 * gap + left, y, side, h});
+  const Places at = places(desk, width, height);
+  top_bar(desk, at.top);
+  lesson_row(desk, at.lessons);
+  tool_bar(desk, at.tools);
+  cloth_view(desk, at.cloth);
+  needle_bar(desk, at.needle);
+  sheet(desk, at.sheet);
   overlays(desk, width, height);
 }
 

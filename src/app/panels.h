@@ -9,6 +9,9 @@ struct Area {
   float x = 0, y = 0, w = 0, h = 0;  ///< pixels
 };
 
+/// Where the cloth is seen in a window of this size.
+Area cloth_area(const Desk& desk, float width, float height);
+
 void top_bar(Desk& desk, Area area);
 void lesson_row(Desk& desk, Area area);
 void cloth_view(Desk& desk, Area area);

@@ -31,7 +31,7 @@ std::vector<cloth::Hole> ends_of(const Shape& shape, const Items& items) {
   for (std::size_t n = 1; n <= items.size(); ++n) {
     const auto work = work_of(with(shape, {items.begin(), items.begin() + static_cast<std::ptrdiff_t>(n)}));
     if (!work || work->legs.empty()) break;
-    ends.push_back(work->closed ? work->legs.front().from : work->legs.back().to);
+    ends.push_back(work->closed ? work->legs.front().from : far_end(*work));
   }
   return ends;
 }

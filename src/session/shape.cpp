@@ -22,6 +22,18 @@ const stitch::KeySpec* spec_of(const stitch::Kind& kind, std::string_view name) 
   return nullptr;
 }
 
+/// Where a hand would hold the end of it: of a kind held by the middle of a piece, the middle of its last piece; else the far end of the last leg.
+cloth::Hole held_end(const stitch::Kind& kind, const stitch::Work& work) {
+  if (kind.middle_of_first == cloth::Hole{} || work.features.empty()) return far_end(work);
+  cloth::Hole least = work.features.back().stitches.front().a, most = least;
+  for (const cloth::Stitch& stitch : work.features.back().stitches)
+    for (const cloth::Hole hole : {stitch.a, stitch.b}) {
+      least = {std::min(least.x, hole.x), std::min(least.y, hole.y)};
+      most = {std::max(most.x, hole.x), std::max(most.y, hole.y)};
+    }
+  return {(least.x + most.x) / 2, (least.y + most.y) / 2};
+}
+
 Shape with_items(const Shape& shape, const std::vector<stitch::PathItem>& items) {
   Shape next = shape;
   next.values["path"] = in_words(items);
@@ -90,10 +102,16 @@ std::string in_words(const std::vector<stitch::PathItem>& items) {
   return words;
 }
 
+cloth::Hole far_end(const stitch::Work& work) {
+  for (auto leg = work.legs.rbegin(); leg != work.legs.rend(); ++leg)
+    if (leg->row == 0) return leg->to;
+  return {};
+}
+
 cloth::Hole end_of(const Shape& shape) {
   const auto work = work_of(shape);
   if (!work || work->legs.empty()) return start_of(shape) + (shape.kind ? shape.kind->middle_of_first : cloth::Hole{});
-  return work->legs.back().to;
+  return held_end(*shape.kind, *work);
 }
 
 std::optional<Pulled> pull(const Shape& shape, cloth::Hole to) {
@@ -110,7 +128,7 @@ std::optional<Pulled> pull(const Shape& shape, cloth::Hole to) {
       auto work = work_of(tried);
       if (!work || work->legs.empty()) continue;
       const bool closes = work->closed && apart_by(to, beginning) <= 4 * (near_beginning + 2) * (near_beginning + 2);
-      const std::int64_t distance = work->closed ? (closes ? -1 : apart_by(to, beginning)) : apart_by(to, work->legs.back().to);
+      const std::int64_t distance = work->closed ? (closes ? -1 : apart_by(to, beginning)) : apart_by(to, held_end(*shape.kind, *work));
       if (best && distance >= best_distance) continue;
       best_distance = distance;
       best = Pulled{std::move(tried), std::move(*work), longer.back(), closes};

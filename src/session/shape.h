@@ -31,6 +31,9 @@ std::vector<stitch::PathItem> items_of(const Shape& shape);
 /// "NE 8, SE 7, E 5 apart"; neighbours that go the same way are one item where they may be.
 std::string in_words(const std::vector<stitch::PathItem>& items);
 
+/// The far end of the last leg of its first row.
+cloth::Hole far_end(const stitch::Work& work);
+
 /// A further leg pulled out of the end of a shape.
 struct Pulled {
   Shape shape;          ///< with the leg
@@ -38,7 +41,7 @@ struct Pulled {
   stitch::PathItem leg;
   bool closes = false;  ///< the ring is closed with it
 };
-/// Where its path ends now: the far end of its last leg; the held middle of the first piece where nothing is drawn.
+/// Where its path ends now, as it would be held: the far end of its last leg, or the middle of its last piece.
 cloth::Hole end_of(const Shape& shape);
 /// Of all legs that fit, in eight ways, the one that ends nearest to the hole; a leg that closes the ring wins where the hole is near the beginning.
 std::optional<Pulled> pull(const Shape& shape, cloth::Hole to);

@@ -3,7 +3,7 @@
 
 #include <doctest/doctest.h>
 
-#include "app/panels.h"
+#include "app/sight.h"
 #include "assets/assets.h"
 #include "folder.h"
 
@@ -58,6 +58,24 @@ struct Windowless {
     settle();
   }
   void mapped(ImGuiKey which) { key(400 + which); }
+  /// Press at one point, go to another in steps, let go.
+  void drag(ImVec2 from, ImVec2 to, int button = 0) {
+    ImGuiIO& io = ImGui::GetIO();
+    io.MousePos = from;
+    frames(2);
+    io.MouseDown[button] = true;
+    frames(2);
+    for (int i = 1; i <= 8; ++i) {
+      io.MousePos = {from.x + (to.x - from.x) * static_cast<float>(i) / 8, from.y + (to.y - from.y) * static_cast<float>(i) / 8};
+      frames(1);
+    }
+    frames(2);
+    io.MouseDown[button] = false;
+    frames(1);
+    settle();
+  }
+  /// The pixel of a hole in the cloth view of a window of 1440 by 900.
+  ImVec2 at(cloth::Hole hole) const { return app::pixel_of(*desk, app::cloth_area(*desk, 1440, 900), hole); }
   void click(float x, float y, int button = 0) {
     ImGuiIO& io = ImGui::GetIO();
     io.MousePos = {x, y};

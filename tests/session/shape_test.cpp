@@ -31,7 +31,7 @@ TEST_CASE("a block is held by its middle, a cable by its hole; a kind without a 
 
 TEST_CASE("a flight of blocks is pulled to the pointer: n blocks in staircase reach 4n threads both ways") {
   const auto shape = *session::begin_shape("blocks", {2, -2});
-  const auto pulled = session::pull(shape, {32, -32});
+  const auto pulled = session::pull(shape, {30, -30});
   REQUIRE(pulled);
   CHECK(pulled->leg.way == cloth::Way::NE);
   CHECK(pulled->work.legs.back().to == cloth::Hole{4 * pulled->leg.number, -4 * pulled->leg.number});

@@ -1,0 +1,118 @@
+// Drawing, moving and shaping with real mouse and key events; what is compared is the course file.
+#include "app/windowless.h"
+#include "file/course_file.h"
+
+namespace {
+
+const std::string frost = std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml";
+
+/// A desk with an empty course and a cloth of 12 pixels a thread, the hole (0, 0) well within it.
+struct Empty : Windowless {
+  Empty() : Windowless(frost) {
+    desk->session.begin("format = 1\n\n[course]\ntitle = \"Mine\"\nfirst_day = 2027-01-12\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n\n[thread.fine]\npearl = 8\n");
+    settle();
+    desk->view = {-20, -20, 12, false};
+    settle();
+  }
+  course::Course course() const { return file::read(desk->session.text()).course; }
+};
+
+}  // namespace
+
+TEST_CASE("a ring of blocks is drawn leg by leg and closes; each leg is one step of undo") {
+  Empty w;
+  w.key('W');
+  REQUIRE(w.desk->tool == app::Tool::draw);
+  const std::string empty = w.desk->session.text();
+  w.drag(w.at({2, 2}), w.at({14, -10}));
+  REQUIRE(w.course().parts.size() == 1);
+  CHECK(w.course().parts[0].kind == "blocks");
+  CHECK(w.desk->session.text().find("path = \"NE 4\"") != std::string::npos);
+  CHECK(w.desk->session.text().find("thread = \"heavy\"") != std::string::npos);
+  w.drag(w.at({14, -10}), w.at({26, 2}));
+  w.drag(w.at({26, 2}), w.at({14, 14}));
+  w.drag(w.at({14, 14}), w.at({2, 2}));
+  INFO(w.desk->session.text());
+  REQUIRE(w.course().parts.size() == 1);
+  CHECK(w.course().parts[0].work.closed);
+  CHECK(w.course().parts[0].work.stitches.size() == 60);  // 20 n - 20, n = 4 blocks a side
+  CHECK(!w.desk->drawing.shape);
+  for (int i = 0; i < 4; ++i) w.key('Z', true);
+  CHECK(w.desk->session.text() == empty);
+}
+
+TEST_CASE("a cable is drawn beside what is there, in the fine thread; Backspace takes a leg back, Esc ends the part") {
+  Empty w;
+  w.key('W');
+  w.desk->drawing.kind = "cable";
+  w.drag(w.at({0, 0}), w.at({13, 0}));
+  w.drag(w.at({14, 0}), w.at({14, 11}));
+  REQUIRE(w.course().parts.size() == 1);
+  const auto path = [&] { return std::get<std::string>(w.course().parts[0].values.at("path")); };
+  CHECK(path().find("E 1") == 0);
+  CHECK(path().find(", S 1") != std::string::npos);
+  CHECK(w.course().parts[0].thread == "fine");
+  w.mapped(ImGuiKey_Backspace);
+  CHECK(path().find(',') == std::string::npos);
+  w.mapped(ImGuiKey_Escape);
+  CHECK(!w.desk->drawing.shape);
+}
+
+TEST_CASE("with the keys alone: arrows move the pointer, Enter presses and lets go") {
+  Empty w;
+  w.key('W');
+  ImGui::GetIO().MousePos = w.at({0, 0});
+  w.frames(2);
+  w.mapped(ImGuiKey_Enter);
+  w.mapped(ImGuiKey_RightArrow);
+  REQUIRE(w.desk->key_pointer);
+  w.mapped(ImGuiKey_Enter);
+  for (int i = 0; i < 9; ++i) w.mapped(ImGuiKey_RightArrow);
+  w.mapped(ImGuiKey_Enter);
+  REQUIRE(w.course().parts.size() == 1);
+  CHECK(std::get<std::string>(w.course().parts[0].values.at("path")).starts_with("E "));
+}
+
+TEST_CASE("a part is picked by a click, moved by pulling in one step of undo, by arrows, copied, deleted") {
+  Empty w;
+  w.key('W');
+  w.drag(w.at({2, 2}), w.at({16, -12}));
+  w.mapped(ImGuiKey_Escape);
+  w.key('K');
+  w.mapped(ImGuiKey_Escape);
+  const std::string before = w.desk->session.text();
+  w.drag(w.at({0, 2}), w.at({10, 12}));
+  CHECK(w.desk->picked == "blocks");
+  CHECK(w.desk->session.text() != before);
+  w.key('Z', true);
+  CHECK(w.desk->session.text() == before);
+  const auto start = [&] { return std::get<cloth::Hole>(w.course().parts[0].values.at("start")); };
+  const cloth::Hole was = start();
+  ImGui::GetIO().MousePos = w.at({30, 18});
+  w.frames(2);
+  w.desk->picked = "blocks";
+  w.mapped(ImGuiKey_RightArrow);
+  w.mapped(ImGuiKey_UpArrow);
+  CHECK(start() == was + cloth::Hole{1, -1});
+  w.key('D', true);
+  REQUIRE(w.course().parts.size() == 2);
+  CHECK(w.desk->picked == "blocks 2");
+  w.mapped(ImGuiKey_Delete);
+  CHECK(w.course().parts.size() == 1);
+}
+
+TEST_CASE("a leg's handle lengthens it; only lengths that fit are taken") {
+  Empty w;
+  w.key('W');
+  w.desk->drawing.kind = "cable";
+  w.drag(w.at({0, 0}), w.at({12, 0}));
+  w.mapped(ImGuiKey_Escape);
+  w.key('K');
+  w.desk->picked = "cable";
+  w.settle();
+  INFO(w.desk->session.text());
+  w.drag(w.at({12, 0}), w.at({21, 0}));
+  const std::string path = std::get<std::string>(w.course().parts[0].values.at("path"));
+  CHECK((path == "E 20" || path == "E 22"));
+  CHECK(w.desk->session.undo_name() == "lengthen leg");
+}
