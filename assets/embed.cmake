@@ -1,7 +1,12 @@
 # Writes the tables into one C++ file as byte arrays.
 set(text "#include \"assets/assets.h\"\n\nnamespace assets {\n\nstd::string_view table(std::string_view path) {\n")
 foreach(table ${TABLES})
-  file(READ ${ROOT}/${table} hex HEX)
+  if(table MATCHES "^lessons/")
+    set(path ${LESSONS}/${table})
+  else()
+    set(path ${ROOT}/${table})
+  endif()
+  file(READ ${path} hex HEX)
   string(REGEX REPLACE "([0-9a-f][0-9a-f])" "0x\\1," bytes "${hex}")
   string(MAKE_C_IDENTIFIER ${table} id)
   string(APPEND text "  static const unsigned char ${id}[] = {${bytes}0};\n"

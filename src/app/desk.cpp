@@ -1,5 +1,10 @@
 #include "app/desk.h"
 
+#include <algorithm>
+
+#include "app/panels.h"
+#include "app/settings.h"
+
 namespace app {
 
 void Desk::apply(const session::Edit& edit) {
@@ -21,6 +26,8 @@ void Desk::saved_or_ask() {
   if (session.saved()) quit = true;
   else asking = Asking::unsaved_quit;
 }
+
+void scale_by(Desk& desk, float times) { desk.wanted_scale = std::clamp((desk.wanted_scale > 0 ? desk.wanted_scale : desk.scale) * times, least_scale, most_scale); }
 
 std::optional<WalkPlace> walk_place(const Desk& desk) {
   const plan::Plan* plan = desk.plan();

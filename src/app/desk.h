@@ -2,11 +2,14 @@
 // state of its own.
 #pragma once
 
+#include <atomic>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+#include <thread>
+#include <vector>
 
 #include "app/by_hand.h"
 #include "app/theme.h"
@@ -33,7 +36,7 @@ struct Walk {
   double since = 0;  ///< seconds since the last step
 };
 
-enum class Asking { nothing, open, save_as, unsaved_quit, unsaved_work, changed_on_disk, keys, pages, rename_lesson };
+enum class Asking { nothing, open, save_as, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
 struct Textures {
@@ -46,6 +49,36 @@ struct PagePreview {
   int page = 0, pages = 0;
   void* texture = nullptr;
   float width = 1, height = 1;  ///< its shape
+};
+
+/// The answers of a new course, as they are being typed.
+struct NewAnswers {
+  std::string title, first_day;
+  int weeks = 6, count = 22;
+  int size[2] = {0, 0};  ///< threads; 0: as the design will need
+};
+
+/// Pages being written on a thread of their own; what it says is guarded by the atomics, the outcome is read once it is done.
+struct Writing {
+  std::atomic<int> done{0}, of{0};
+  std::atomic<bool> finished{false};
+  std::string outcome;
+  std::filesystem::path into;
+  bool good = false;
+  std::jthread thread;  // last: it ends before what it writes to
+};
+
+/// How pages are to be written.
+struct PrintChoice {
+  course::Hand hand = course::Hand::right;
+  course::Paper paper = course::Paper::a4;
+  bool large = false;
+  int dpi = 300;
+  bool asked = false;  ///< filled in from the course
+};
+
+struct Sample {
+  std::string name, text;
 };
 
 struct Desk {
@@ -73,10 +106,18 @@ struct Desk {
   std::optional<cloth::Hole> rule_from;  ///< counting rule, while it is dragged
 
   Asking asking = Asking::nothing;
+  NewAnswers answers;
+  std::vector<Sample> samples;
+  std::vector<std::filesystem::path> recent;  ///< newest first
+  float wanted_scale = 0;                     ///< interface scale asked for, 0: none; the fonts are made anew before the next frame
+  bool show_later = true;                     ///< later lessons' work is hinted, else hidden
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
   std::string message;           ///< the last thing that could not be done, or was
   PagePreview preview;
+  PrintChoice print;
+  std::unique_ptr<Writing> writing;
+  std::function<void(const std::filesystem::path&)> show_folder;  ///< the system's own way to show a folder; none without a window
   Textures textures;
   std::unique_ptr<paint::Type> type;
   bool quit = false;

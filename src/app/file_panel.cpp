@@ -31,10 +31,7 @@ std::vector<Entry> entries(const std::filesystem::path& folder) {
 void choose(Desk& desk, const std::filesystem::path& path) {
   desk.message.clear();
   if (desk.asking == Asking::open) {
-    desk.report(desk.session.open(path));
-    desk.view.fit = true;
-    desk.lesson = 1;
-    desk.walk = {};
+    open_course(desk, path);
   } else {
     std::filesystem::path named = path;
     if (!named.string().ends_with(ending)) named += ending;

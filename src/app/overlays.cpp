@@ -84,7 +84,7 @@ void ask_about_changes(Desk& desk) {
 void keys(Desk& desk) {
   if (!begin_box(desk, "keys", 520, 0)) return;
   title(desk, "desk.keys");
-  constexpr const char* rows[] = {"open", "save", "undo", "fit", "zoom", "move", "walk", "corner", "play", "back", "left", "dark", "lesson", "scale", "rule",
+  constexpr const char* rows[] = {"begin", "open", "save", "undo", "fit", "zoom", "move", "walk", "corner", "play", "back", "later", "left", "dark", "lesson", "scale", "interface", "rule",
                                   "pick", "draw", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
   if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
     for (const char* row : rows) {
@@ -140,6 +140,7 @@ void overlays(Desk& desk, float width, float height) {
     case Asking::unsaved_quit: ask_before_quitting(desk); return;
     case Asking::unsaved_work: ask_about_unsaved_work(desk); return;
     case Asking::changed_on_disk: ask_about_changes(desk); return;
+    case Asking::begin: start_panel(desk); return;
     case Asking::keys: keys(desk); return;
     case Asking::pages: page_panel(desk, width, height); return;
     case Asking::rename_lesson: rename_lesson(desk); return;

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
 #include "app/panels.h"
 #include "publish/publish.h"
@@ -23,7 +24,10 @@ void draw_page(Desk& desk) {
     }
     desk.type = std::move(*type);
   }
-  const auto pages = picture::handout(*desk.course(), *desk.plan(), desk.lesson, desk.voice(), *desk.type, picture::page_size(desk.course()->choices.paper));
+  say::Voice voice = desk.voice();
+  voice.hand = desk.print.hand == course::Hand::left ? say::Hand::left : say::Hand::right;
+  const auto pages = picture::handout(*desk.course(), *desk.plan(), desk.lesson, voice, *desk.type, picture::page_size(desk.print.paper),
+                                      desk.print.large ? picture::Print::large : picture::Print::normal);
   preview.pages = static_cast<int>(pages.size());
   preview.page = std::clamp(preview.page, 0, std::max(0, preview.pages - 1));
   preview.lesson = desk.lesson;
@@ -36,14 +40,70 @@ void draw_page(Desk& desk) {
   else if (desk.textures.make) preview.texture = desk.textures.make(*pixels);
 }
 
+/// Writes on a thread of its own, from a snapshot that nothing changes; the window goes on.
 void write_pages(Desk& desk, std::optional<int> lesson) {
   publish::HandoutOrder order;
   order.into = desk.folder / (publish::file_stem(desk.course()->title) + "-pages");
   order.lesson = lesson;
-  order.hand = desk.hand == say::Hand::left ? course::Hand::left : course::Hand::right;
-  order.paper = desk.course()->choices.paper;
-  const auto written = publish::handouts(*desk.course(), *desk.plan(), desk.phrases, order, {}, {});
-  desk.message = written ? desk.say("desk.written", {{"n", static_cast<std::int64_t>(written->files.size())}, {"folder", order.into.string()}}) : written.error().what;
+  order.hand = desk.print.hand;
+  order.paper = desk.print.paper;
+  order.print = desk.print.large ? picture::Print::large : picture::Print::normal;
+  order.dpi = desk.print.dpi;
+  desk.message.clear();
+  desk.writing = std::make_unique<Writing>();
+  Writing& writing = *desk.writing;
+  writing.into = order.into;
+  writing.thread = std::jthread([&writing, order, seen = desk.session.seen(), &phrases = desk.phrases](const std::stop_token& stop) {
+    const auto written = publish::handouts(seen->course, seen->plan, phrases, order, stop, [&writing](int done, int of) {
+      writing.done = done;
+      writing.of = of;
+    });
+    writing.good = written.has_value();
+    writing.outcome = written ? phrases.say("desk.written", {{"n", static_cast<std::int64_t>(written->files.size())}, {"folder", order.into.string()}}) : written.error().what;
+    writing.finished = true;
+  });
+}
+
+void writing_line(Desk& desk) {
+  Writing& writing = *desk.writing;
+  if (!writing.finished) {
+    const int done = writing.done, of = std::max(1, writing.of.load());
+    ImGui::ProgressBar(static_cast<float>(done) / static_cast<float>(of), {ImGui::GetContentRegionAvail().x * 0.6F, 0});
+    ImGui::SameLine();
+    if (ImGui::Button(desk.say("desk.cancel-writing").c_str())) writing.thread.request_stop();
+    return;
+  }
+  ImGui::TextUnformatted(writing.outcome.c_str());
+  if (!writing.good || !desk.show_folder) return;
+  ImGui::SameLine();
+  if (ImGui::Button(desk.say("desk.show-folder").c_str())) desk.show_folder(writing.into);
+}
+
+/// The preview follows what is chosen here.
+void choices(Desk& desk) {
+  PrintChoice& print = desk.print;
+  const auto combo = [&](const char* id, int& at, std::initializer_list<const char*> keys) {
+    const char* const* key = keys.begin();
+    ImGui::SetNextItemWidth(130 * desk.scale);
+    bool changed = false;
+    if (ImGui::BeginCombo(id, desk.say(key[at]).c_str())) {
+      for (int i = 0; i < static_cast<int>(keys.size()); ++i)
+        if (ImGui::Selectable(desk.say(key[i]).c_str(), i == at)) at = i, changed = true;
+      ImGui::EndCombo();
+    }
+    ImGui::SameLine();
+    return changed;
+  };
+  int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper);
+  bool changed = combo("##hand", hand, {"desk.hand.right", "desk.hand.left", "desk.hand.both"});
+  changed = combo("##paper", paper, {"desk.paper.a4", "desk.paper.letter"}) || changed;
+  print.hand = static_cast<course::Hand>(hand);
+  print.paper = static_cast<course::Paper>(paper);
+  changed = ImGui::Checkbox(desk.say("desk.large-print").c_str(), &print.large) || changed;
+  ImGui::SameLine();
+  ImGui::SetNextItemWidth(90 * desk.scale);
+  if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);
+  if (changed) draw_page(desk);
 }
 
 void turn_to(Desk& desk, int page) {
@@ -60,10 +120,14 @@ void page_panel(Desk& desk, float width, float height) {
   ImGui::OpenPopup("pages");
   if (!ImGui::BeginPopupModal("pages", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings)) return;
   if (ImGui::IsWindowAppearing()) {
+    if (!std::exchange(desk.print.asked, true)) {
+      desk.print.hand = desk.hand == say::Hand::left ? course::Hand::left : desk.course()->choices.hand;
+      desk.print.paper = desk.course()->choices.paper;
+    }
     desk.preview.page = 0;
     draw_page(desk);
   }
-  const float foot = 50 * desk.scale;
+  const float foot = 130 * desk.scale;
   const ImVec2 room{ImGui::GetContentRegionAvail().x, ImGui::GetContentRegionAvail().y - foot};
   const float fit = std::min(room.x / desk.preview.width, room.y / desk.preview.height);
   const ImVec2 size{desk.preview.width * fit, desk.preview.height * fit};
@@ -76,16 +140,21 @@ void page_panel(Desk& desk, float width, float height) {
   ImGui::SameLine();
   if (ImGui::Button(desk.say("desk.page-after").c_str())) turn_to(desk, desk.preview.page + 1);
   ImGui::SameLine();
-  if (strong_button(desk, desk.say("desk.write-lesson"))) write_pages(desk, desk.lesson);
+  const bool busy = desk.writing && !desk.writing->finished;
+  if (strong_button(desk, desk.say("desk.write-lesson")) && !busy) write_pages(desk, desk.lesson);
   ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.write-all").c_str())) write_pages(desk, std::nullopt);
+  if (ImGui::Button(desk.say("desk.write-all").c_str()) && !busy) write_pages(desk, std::nullopt);
   ImGui::SameLine();
   if (ImGui::Button(desk.say("desk.close").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();
   }
-  ImGui::SameLine();
-  ImGui::TextUnformatted(desk.message.c_str());
+  if (desk.asking == Asking::pages) {
+    choices(desk);
+    ImGui::NewLine();
+    if (desk.writing) writing_line(desk);
+    else ImGui::TextUnformatted(desk.message.c_str());
+  }
   ImGui::EndPopup();
 }
 

@@ -36,10 +36,15 @@ int picked_part(const Desk& desk);  ///< its number in the course, or -1
 void remove_picked(Desk& desk);
 void copy_picked(Desk& desk);
 void pick_next(Desk& desk);
+/// Opens a file and remembers it; what was wrong is in the message.
+void open_course(Desk& desk, const std::filesystem::path& file);
+void start_panel(Desk& desk);
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
 /// A line to type into; true when Enter was pressed.
 bool input_text(const char* id, std::string& text);
+/// The interface larger or smaller, from 75 to 250 %.
+void scale_by(Desk& desk, float times);
 /// Undo and redo; what is being drawn by hand is let go of first.
 void undo(Desk& desk);
 void redo(Desk& desk);

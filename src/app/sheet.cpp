@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/panels.h"
+#include "session/mends.h"
 
 namespace app {
 namespace {
@@ -104,6 +105,7 @@ void work(Desk& desk) {
 
 void put_right(Desk& desk) {
   bool any = false;
+  int n = 0;
   for (const check::Snag& snag : desk.session.seen()->snags) {
     if (snag.lesson != 0 && snag.lesson != desk.lesson) continue;
     if (!any) heading(desk, desk.say("desk.put-right"));
@@ -114,6 +116,11 @@ void put_right(Desk& desk) {
     ImGui::PopStyleColor();
     if (snag.at && ImGui::IsItemClicked()) fly_to(desk, {snag.at->x, snag.at->y, snag.at->x, snag.at->y});
     quiet(desk, words::capitalised(said.does));
+    if (const auto edit = session::mend(*desk.course(), snag)) {
+      const std::string label = fmt::format("{}##mend{}", desk.say("desk.mend", {{"what", edit->name}}), n);
+      if (ImGui::SmallButton(label.c_str())) return desk.apply(*edit);
+    }
+    ++n;
   }
 }
 

@@ -12,6 +12,10 @@ bool letter(char c) { return ImGui::IsKeyPressed(c, false); }
 
 void with_control(Desk& desk) {
   const bool shift = ImGui::GetIO().KeyShift;
+  if (letter('N')) desk.asking = Asking::begin;
+  if (letter('=')) scale_by(desk, 1.1F);
+  if (letter('-')) scale_by(desk, 1 / 1.1F);
+  if (letter('0')) scale_by(desk, 1 / desk.scale);
   if (letter('O')) desk.asking = Asking::open;
   if (letter('S') && (shift || !desk.session.file())) desk.asking = Asking::save_as;
   else if (letter('S')) desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
@@ -25,6 +29,7 @@ void with_control(Desk& desk) {
 void plain(Desk& desk) {
   const int last = std::max(0, walk_length(desk) - 1);
   if (letter('F')) desk.view.fit = true;
+  if (letter('H')) desk.show_later = !desk.show_later;
   if (letter('B')) desk.show_back = !desk.show_back;
   if (letter('D')) desk.set_light(desk.light == Light::dark ? Light::light : Light::dark);
   if (letter('L')) desk.hand = desk.hand == say::Hand::left ? say::Hand::right : say::Hand::left, desk.view.fit = true;

@@ -8,6 +8,7 @@ namespace {
 
 void file_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.course").c_str())) return;
+  if (ImGui::MenuItem(desk.say("desk.begin-with").c_str(), "Ctrl+N")) desk.asking = Asking::begin;
   if (ImGui::MenuItem(desk.say("desk.open").c_str(), "Ctrl+O")) desk.asking = Asking::open;
   if (ImGui::MenuItem(desk.say("desk.save").c_str(), "Ctrl+S", false, desk.session.file().has_value() && !desk.session.saved()))
     desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
@@ -28,6 +29,9 @@ void show_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.show").c_str())) return;
   if (ImGui::MenuItem(desk.say("desk.fit").c_str(), "F")) desk.view.fit = true;
   ImGui::MenuItem(desk.say("desk.back").c_str(), "B", &desk.show_back);
+  ImGui::MenuItem(desk.say("desk.later").c_str(), "H", &desk.show_later);
+  if (ImGui::MenuItem(desk.say("desk.larger").c_str(), "Ctrl++")) scale_by(desk, 1.1F);
+  if (ImGui::MenuItem(desk.say("desk.smaller").c_str(), "Ctrl+-")) scale_by(desk, 1 / 1.1F);
   bool left = desk.hand == say::Hand::left, dark = desk.light == Light::dark;
   if (ImGui::MenuItem(desk.say("desk.left-hand").c_str(), "L", &left)) {
     desk.hand = left ? say::Hand::left : say::Hand::right;

@@ -4,10 +4,15 @@
 #include <backends/imgui_impl_glfw.h>
 #include <backends/imgui_impl_opengl3.h>
 #include <fmt/format.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <algorithm>
 #include <cstdlib>
+#include <utility>
 
 #include "app/panels.h"
+#include "app/settings.h"
 #include "assets/assets.h"
 
 namespace app {
@@ -97,6 +102,17 @@ void draw(Desk& desk, GLFWwindow* window, double seconds) {
   glfwSwapBuffers(window);
 }
 
+/// Hands the folder to the desktop's own viewer; nothing happens where there is none.
+void show_folder(const std::filesystem::path& folder) {
+  const pid_t child = fork();
+  if (child != 0) {
+    if (child > 0) waitpid(child, nullptr, 0);
+    return;
+  }
+  if (fork() == 0) execlp("xdg-open", "xdg-open", folder.c_str(), nullptr);  // a grandchild, so that nobody has to wait for it
+  _exit(0);
+}
+
 void open_dropped(GLFWwindow* window, int n, const char** paths) {
   auto& desk = *static_cast<Desk*>(glfwGetWindowUserPointer(window));
   if (n < 1) return;
@@ -104,8 +120,19 @@ void open_dropped(GLFWwindow* window, int n, const char** paths) {
     desk.message = desk.say("desk.save-first");
     return;
   }
-  desk.report(desk.session.open(paths[0]));
-  desk.view.fit = true;
+  open_course(desk, paths[0]);
+}
+
+/// Fonts and controls at the scale that was asked for.
+void scale_now(Desk& desk) {
+  if (desk.wanted_scale <= 0 || desk.wanted_scale == desk.scale) return;
+  auto fonts = load_fonts(desk.wanted_scale);
+  if (!fonts) return desk.report(tl::make_unexpected(fonts.error()));
+  desk.scale = std::exchange(desk.wanted_scale, 0);
+  desk.fonts = *fonts;
+  ImGui_ImplOpenGL3_DestroyFontsTexture();
+  ImGui_ImplOpenGL3_CreateFontsTexture();
+  set_style(desk.theme, desk.scale);
 }
 
 void run(Desk& desk, GLFWwindow* window) {
@@ -116,6 +143,7 @@ void run(Desk& desk, GLFWwindow* window) {
     desk.walk.playing || settle-- > 0 ? glfwPollEvents() : glfwWaitEventsTimeout(rest);
     const double now = glfwGetTime();
     if (now - before > rest / 2) settle = 3;
+    scale_now(desk);
     draw(desk, window, now - before);
     before = now;
     if (now - kept > keep_every) {
@@ -143,21 +171,27 @@ int run_window(const std::optional<std::string>& file) {
     return 3;
   }
   Desk desk(*phrases, state_folder(), [] { glfwPostEmptyEvent(); });
-  desk.scale = window.scale();
+  const std::filesystem::path set = state_folder() / "settings";
+  Settings settings = read_settings(set);
+  desk.scale = std::clamp(window.scale() * settings.scale, least_scale, most_scale);
   auto fonts = load_fonts(desk.scale);
   if (!fonts) {
     fmt::print(stderr, "tellekant-desk: {}\n", fonts.error().what);
     return 3;
   }
   desk.fonts = *fonts;
-  set_style(desk.theme, desk.scale);
+  desk.set_light(settings.light);
+  desk.recent = settings.recent;
+  desk.samples = {{"Frost on the Pane", std::string(assets::table("lessons/frost.course.toml"))}, {desk.say("desk.small-sample"), std::string(assets::table("new.course.toml"))}};
   desk.textures = {make_texture, drop_texture};
+  desk.show_folder = show_folder;
   desk.folder = std::filesystem::current_path();
   glfwSetWindowUserPointer(window.handle(), &desk);
   glfwSetDropCallback(window.handle(), open_dropped);
-  if (file) desk.report(desk.session.open(*file));
-  else desk.session.begin(std::string(assets::table("new.course.toml")));
+  if (file) open_course(desk, *file);
+  else desk.session.begin(std::string(assets::table("new.course.toml"))), desk.asking = Asking::begin;
   run(desk, window.handle());
+  if (auto kept = write_settings(set, {desk.light, desk.scale / window.scale(), desk.recent}); !kept) fmt::print(stderr, "tellekant-desk: {}\n", kept.error().what);
   if (desk.session.saved()) desk.session.leave_unsaved_work();
   return 0;
 }

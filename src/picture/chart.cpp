@@ -49,7 +49,7 @@ class Chart {
   void stitches(const std::vector<ChartIndex::Lying>& lying) {
     for (const int layer : {2, 1, 0})  // later work lies undermost, this lesson's uppermost
       for (const ChartIndex::Lying& s : lying)
-        if (layer_of(s) == layer) stitch(s, layer);
+        if (layer_of(s) == layer && (layer < 2 || view_.later || s.part == view_.picked)) stitch(s, layer);
   }
 
   void needle(const guide::PlacedTrail& trail, int stitch_number) {

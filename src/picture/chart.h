@@ -43,6 +43,7 @@ struct ChartView {
   double pixels = 16;            ///< of one thread, to leave out what would be too fine to see
   int lesson = 1;
   bool back = false;             ///< dashes for the thread on the back of this lesson's stitches up to the needle
+  bool later = true;             ///< work of later lessons is hinted, else left out
   bool mirror = false;           ///< the left hand's picture: x, width are those of the mirrored design
   course::Line line = course::Line::thread;
   std::optional<ChartNeedle> needle;

@@ -1,0 +1,90 @@
+// Beginning, settings, mends and printing, driven without a window.
+#include <thread>
+
+#include "app/settings.h"
+#include "app/windowless.h"
+#include "file/course_file.h"
+#include "session/mends.h"
+
+namespace {
+
+const std::string frost = std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml";
+
+}  // namespace
+
+TEST_CASE("settings are kept: light, scale, files opened lately; damaged ones fall back to the defaults") {
+  TestFolder folder;
+  app::Settings settings{app::Light::dark, 1.5F, {"/a/b c.course.toml", "/d.course.toml"}};
+  REQUIRE(app::write_settings(folder / "settings", settings));
+  const app::Settings read = app::read_settings(folder / "settings");
+  CHECK(read.light == app::Light::dark);
+  CHECK(read.scale == doctest::Approx(1.5));
+  CHECK(read.recent == settings.recent);
+  std::ofstream(folder / "settings") << "scale x\nscale 9000\nrubbish\n";
+  CHECK(app::read_settings(folder / "settings").scale == doctest::Approx(2.5));
+  CHECK(app::read_settings(folder / "nothing").recent.empty());
+}
+
+TEST_CASE("opening remembers the file, newest first and once") {
+  Windowless w(frost);
+  std::filesystem::copy_file(frost, w.folder / "b.course.toml");
+  app::open_course(*w.desk, w.folder / "a.course.toml");
+  app::open_course(*w.desk, w.folder / "b.course.toml");
+  app::open_course(*w.desk, w.folder / "a.course.toml");
+  app::open_course(*w.desk, w.folder / "none.course.toml");
+  CHECK(!w.desk->message.empty());
+  REQUIRE(w.desk->recent.size() == 2);
+  CHECK(w.desk->recent[0].filename() == "a.course.toml");
+}
+
+TEST_CASE("Ctrl+N asks for a new course; an answer that will not do is said, a good one begins it") {
+  Windowless w(frost);
+  w.key('N', true);
+  REQUIRE(w.desk->asking == app::Asking::begin);
+  const auto press_begin = [&] {
+    // the strong button stands at the left below five answers; its row is found by walking down until something happens
+    for (float y = 300; y < 600; y += 8) {
+      w.click(450, y);
+      if (!w.desk->message.empty() || w.desk->asking != app::Asking::begin) return;
+    }
+  };
+  press_begin();
+  CHECK(w.desk->asking == app::Asking::begin);
+  CHECK(!w.desk->message.empty());
+  w.desk->message.clear();
+  w.desk->answers.title = "Mine";
+  w.desk->answers.first_day = "2027-01-12";
+  press_begin();
+  CHECK(w.desk->asking == app::Asking::nothing);
+  CHECK(w.desk->session.text().find("title = \"Mine\"") != std::string::npos);
+  CHECK(w.desk->course()->title == "Mine");
+}
+
+TEST_CASE("the interface scale stays between 75 and 250 percent") {
+  Windowless w(frost);
+  for (int i = 0; i < 20; ++i) app::scale_by(*w.desk, 1.1F);
+  CHECK(w.desk->wanted_scale == doctest::Approx(2.5));
+  for (int i = 0; i < 40; ++i) app::scale_by(*w.desk, 1 / 1.1F);
+  CHECK(w.desk->wanted_scale == doctest::Approx(0.75));
+}
+
+TEST_CASE("pages are written in the background as chosen; the window goes on meanwhile") {
+  Windowless w(frost);
+  w.key('P', true);
+  REQUIRE(w.desk->asking == app::Asking::pages);
+  w.desk->print.dpi = 72;
+  const float y = 780;
+  for (float x = 420; x < 900 && !w.desk->writing; x += 12)
+    for (float row = y - 60; row <= y + 40 && !w.desk->writing; row += 10) w.click(x, row);
+  REQUIRE(w.desk->writing);
+  for (int i = 0; i < 2000 && !w.desk->writing->finished; ++i) {
+    w.frames(1);
+    std::this_thread::sleep_for(std::chrono::milliseconds(10));
+  }
+  REQUIRE(w.desk->writing->finished);
+  INFO(w.desk->writing->outcome);
+  CHECK(w.desk->writing->good);
+  int files = 0;
+  for (const auto& file : std::filesystem::directory_iterator(w.desk->writing->into)) files += file.path().extension() == ".png" ? 1 : 0;
+  CHECK(files >= 1);
+}
