@@ -77,9 +77,14 @@ void move_by_keys(Desk& desk, Area area) {
   }
 }
 
+course::Line grid_line(const Desk& desk) {
+  const bool thread = (desk.course()->choices.line == course::Line::thread) != desk.lines_swapped;
+  return thread ? course::Line::thread : course::Line::hole;
+}
+
 picture::ChartView chart_view(const Desk& desk, Area area) {
   picture::ChartView view{desk.view.x, desk.view.y, area.w / desk.view.pixels, area.h / desk.view.pixels, desk.view.pixels, desk.lesson, desk.show_back, desk.show_later,
-                          mirrored(desk), desk.course()->choices.line, std::nullopt, picked_part(desk)};
+                          mirrored(desk), grid_line(desk), std::nullopt, picked_part(desk)};
   if (const auto place = walk_place(desk)) view.needle = picture::ChartNeedle{place->trail, place->stitch};
   return view;
 }

@@ -48,6 +48,19 @@ int walk_length(const Desk& desk) {
   return plan->lessons[static_cast<std::size_t>(desk.lesson - 1)].stitches;
 }
 
+std::vector<int> corners_of_lesson(const Desk& desk) {
+  std::vector<int> corners;
+  if (walk_length(desk) == 0) return corners;
+  int step = 0;
+  for (const auto& [t, s] : desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)].sections) {
+    const guide::PlacedTrail& trail = desk.plan()->trails[static_cast<std::size_t>(t)];
+    const guide::Section& section = trail.sections[static_cast<std::size_t>(s)];
+    for (int k = section.first; k <= section.last; ++k, ++step)
+      if (k > section.first && trail.trail.stitches[static_cast<std::size_t>(k)].leg != trail.trail.stitches[static_cast<std::size_t>(k - 1)].leg) corners.push_back(step);
+  }
+  return corners;
+}
+
 int next_corner(const Desk& desk) {
   const auto place = walk_place(desk);
   if (!place) return 0;

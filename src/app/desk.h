@@ -44,6 +44,12 @@ struct Textures {
   std::function<void(void*)> drop;
 };
 
+/// An entry of a lesson's work while it is pulled onto another lesson.
+struct CarriedWork {
+  int lesson = 0, item = 0;  ///< from 0
+};
+inline constexpr const char* carried_work = "work";
+
 struct PagePreview {
   int lesson = 0;
   int page = 0, pages = 0;
@@ -110,6 +116,7 @@ struct Desk {
   std::vector<Sample> samples;
   std::vector<std::filesystem::path> recent;  ///< newest first
   float wanted_scale = 0;                     ///< interface scale asked for, 0: none; the fonts are made anew before the next frame
+  bool lines_swapped = false;                 ///< the grid's lines stand for the other than the course says (thread or row of holes)
   bool show_later = true;                     ///< later lessons' work is hinted, else hidden
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
@@ -150,5 +157,7 @@ std::optional<WalkPlace> walk_place(const Desk& desk);
 int walk_length(const Desk& desk);
 /// The next step at which the leg changes, or the last one.
 int next_corner(const Desk& desk);
+/// Steps of the lesson at which the leg changes.
+std::vector<int> corners_of_lesson(const Desk& desk);
 
 }  // namespace app

@@ -38,6 +38,10 @@ void drag_and_drop(Desk& desk, int number) {
   }
   if (ImGui::BeginDragDropTarget()) {
     if (const ImGuiPayload* payload = ImGui::AcceptDragDropPayload(carried)) desk.apply(session::move_lesson(*static_cast<const int*>(payload->Data) - 1, number - 1));
+    if (const ImGuiPayload* payload = ImGui::AcceptDragDropPayload(carried_work)) {
+      const auto& work = *static_cast<const CarriedWork*>(payload->Data);
+      if (work.lesson != number - 1) desk.apply(session::move_work(*desk.course(), work.lesson, work.item, number - 1));
+    }
     ImGui::EndDragDropTarget();
   }
 }
@@ -50,6 +54,31 @@ void lesson_menu(Desk& desk, int number) {
   }
   if (ImGui::MenuItem(desk.say("desk.remove-lesson").c_str())) desk.apply(session::remove_lesson(number - 1));
   ImGui::EndPopup();
+}
+
+/// What stands against the lesson as it is: the first snag of its own that stops.
+const check::Snag* stop_of(const Desk& desk, int number) {
+  for (const check::Snag& snag : desk.session.seen()->snags)
+    if (snag.lesson == number && snag.severity == check::Severity::stop) return &snag;
+  return nullptr;
+}
+
+/// A lesson in an impossible order is marked, with the reason under the pointer.
+void mark_stop(const Desk& desk, int number, ImVec2 at, float width, float height, bool hovered) {
+  const check::Snag* stop = stop_of(desk, number);
+  if (!stop) return;
+  const float s = desk.scale;
+  ImDrawList& draw = *ImGui::GetWindowDrawList();
+  draw.AddRect({at.x + 3 * s, at.y + 3 * s}, {at.x + width - 3 * s, at.y + height - 3 * s}, paint(desk.theme.accent), 6 * s, 0, 2 * s);
+  draw.AddText(desk.fonts.bold, desk.fonts.bold->FontSize, {at.x + width - 18 * s, at.y + 6 * s}, paint(desk.theme.accent), "!");
+  if (!hovered) return;
+  const say::SaidSnag said = say::snag(desk.voice(), *stop);
+  ImGui::BeginTooltip();
+  ImGui::PushTextWrapPos(360 * s);
+  ImGui::TextUnformatted(words::capitalised(said.says).c_str());
+  ImGui::TextUnformatted(words::capitalised(said.does).c_str());
+  ImGui::PopTextWrapPos();
+  ImGui::EndTooltip();
 }
 
 void card(Desk& desk, const plan::LessonPlan& lesson, float width, float height) {
@@ -90,6 +119,7 @@ void card(Desk& desk, const plan::LessonPlan& lesson, float width, float height)
   draw.AddText({at.x + width - pad - minutes_w, base - 5 * s}, paint(lesson.minutes > lesson.minutes_given * 1.02 ? desk.theme.accent : desk.theme.ink), minutes.c_str());
   ImGui::PopFont();
   minutes_bar(desk, lesson, {at.x + pad, base}, width - 3 * pad - minutes_w);
+  mark_stop(desk, lesson.number, at, width, height, hovered);
 }
 
 }  // namespace

@@ -39,6 +39,21 @@ std::string where(const Desk& desk, const WalkPlace& place) {
   return desk.say(w.backward ? "desk.needle-back" : "desk.needle", {{"up", std::int64_t{2 * place.of_section + 1}}, {"down", std::int64_t{2 * place.of_section + 2}}});
 }
 
+/// A tick on the slider for every corner of the lesson, as far as they can be told apart.
+void corner_ticks(const Desk& desk) {
+  const ImVec2 from = ImGui::GetItemRectMin(), to = ImGui::GetItemRectMax();
+  const int n = walk_length(desk);
+  ImDrawList& draw = *ImGui::GetWindowDrawList();
+  const float s = desk.scale;
+  float before = -100;
+  for (const int step : corners_of_lesson(desk)) {
+    const float x = from.x + (to.x - from.x) * (static_cast<float>(step) + 0.5F) / static_cast<float>(n);
+    if (x - before < 4 * s) continue;
+    before = x;
+    draw.AddLine({x, to.y - 8 * s}, {x, to.y - 2 * s}, paint(desk.theme.quiet), 1.5F * s);
+  }
+}
+
 }  // namespace
 
 void needle_bar(Desk& desk, Area area) {
@@ -49,6 +64,7 @@ void needle_bar(Desk& desk, Area area) {
     int shown = desk.walk.step + 1;
     ImGui::SetNextItemWidth(-1);
     if (ImGui::SliderInt("##walk", &shown, 1, n, "")) desk.walk.step = std::clamp(shown - 1, 0, n - 1);
+    corner_ticks(desk);
     buttons(desk);
     ImGui::SameLine(0, 20 * desk.scale);
     ImGui::PushFont(desk.fonts.bold);

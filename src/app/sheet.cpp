@@ -95,6 +95,14 @@ void work(Desk& desk) {
   const auto& items = lessons[static_cast<std::size_t>(desk.lesson - 1)].work;
   for (std::size_t i = 0; i < items.size(); ++i) {
     ImGui::Selectable(fmt::format("{}##work{}", items[i].text, i).c_str());
+    if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", desk.say("desk.work-hint").c_str());
+    if (ImGui::BeginDragDropSource()) {
+      const CarriedWork carried{desk.lesson - 1, static_cast<int>(i)};
+      ImGui::SetDragDropPayload(carried_work, &carried, sizeof carried);
+      ImGui::TextUnformatted(items[i].text.c_str());
+      ImGui::EndDragDropSource();
+      continue;
+    }
     if (!ImGui::BeginPopupContextItem(nullptr, ImGuiPopupFlags_MouseButtonLeft)) continue;
     for (int n = 1; n <= static_cast<int>(lessons.size()); ++n)
       if (n != desk.lesson && ImGui::MenuItem(desk.say("desk.move-to-lesson", {{"n", std::int64_t{n}}}).c_str()))

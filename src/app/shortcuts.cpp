@@ -29,6 +29,7 @@ void with_control(Desk& desk) {
 void plain(Desk& desk) {
   const int last = std::max(0, walk_length(desk) - 1);
   if (letter('F')) desk.view.fit = true;
+  if (letter('G')) desk.lines_swapped = !desk.lines_swapped;
   if (letter('H')) desk.show_later = !desk.show_later;
   if (letter('B')) desk.show_back = !desk.show_back;
   if (letter('D')) desk.set_light(desk.light == Light::dark ? Light::light : Light::dark);

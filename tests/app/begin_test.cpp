@@ -55,8 +55,10 @@ TEST_CASE("Ctrl+N asks for a new course; an answer that will not do is said, a g
   w.desk->answers.title = "Mine";
   w.desk->answers.first_day = "2027-01-12";
   press_begin();
+  w.settle();
   CHECK(w.desk->asking == app::Asking::nothing);
   CHECK(w.desk->session.text().find("title = \"Mine\"") != std::string::npos);
+  REQUIRE(w.desk->course());
   CHECK(w.desk->course()->title == "Mine");
 }
 

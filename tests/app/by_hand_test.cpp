@@ -116,3 +116,25 @@ TEST_CASE("a leg's handle lengthens it; only lengths that fit are taken") {
   CHECK((path == "E 20" || path == "E 22"));
   CHECK(w.desk->session.undo_name() == "lengthen leg");
 }
+
+TEST_CASE("work is pulled from the sheet onto another lesson; an impossible order is marked there") {
+  Windowless w(frost);
+  const std::string before = w.desk->session.text();
+  const auto work_of = [&](std::size_t n) { return file::read(w.desk->session.text()).course.lessons[n].work.size(); };
+  const std::size_t first = work_of(0), second = work_of(1);
+  for (float y = 420; y < 760 && w.desk->session.text() == before; y += 9) w.drag({1100, y}, {300, 110});
+  CHECK(work_of(0) == first - 1);
+  CHECK(work_of(1) == second + 1);
+  w.key('Z', true);
+  CHECK(w.desk->session.text() == before);
+}
+
+TEST_CASE("G swaps what a grid line stands for, H hides later work; neither touches the course") {
+  Windowless w(frost);
+  const std::string before = w.desk->session.text();
+  w.key('G');
+  CHECK(w.desk->lines_swapped);
+  w.key('H');
+  CHECK(!w.desk->show_later);
+  CHECK(w.desk->session.text() == before);
+}
