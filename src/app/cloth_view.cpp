@@ -128,10 +128,11 @@ void cloth_view(Desk& desk, Area area) {
     move_by_mouse(desk, area);
     move_by_keys(desk, area);
     ImDrawList& draw = *ImGui::GetWindowDrawList();
+    draw_paper(desk, area, draw);
     const list::List chart = picture::chart(*desk.course(), *desk.plan(), *desk.index, chart_view(desk, area), desk.theme.chart);
     paint::play(chart, {{area.x, area.y}, desk.view.pixels, desk.fonts.text, desk.fonts.bold}, draw);
     draw.PushClipRect({area.x, area.y}, {area.x + area.w, area.y + area.h}, true);
-    desk.tool == Tool::draw ? draw_by_hand(desk, area, draw) : hold_by_hand(desk, area, draw);
+    if (!click_on_paper(desk, area)) desk.tool == Tool::draw ? draw_by_hand(desk, area, draw) : hold_by_hand(desk, area, draw);
     draw.PopClipRect();
     if (desk.rule_from) counting_rule(desk, area, draw);
     status(desk, area, draw, hovered);

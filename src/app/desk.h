@@ -2,6 +2,7 @@
 // state of its own.
 #pragma once
 
+#include <array>
 #include <atomic>
 #include <filesystem>
 #include <functional>
@@ -12,6 +13,7 @@
 #include <vector>
 
 #include "app/by_hand.h"
+#include "app/paper_chart.h"
 #include "app/theme.h"
 #include "paint/cairo/paint.h"
 #include "picture/chart.h"
@@ -36,7 +38,7 @@ struct Walk {
   double since = 0;  ///< seconds since the last step
 };
 
-enum class Asking { nothing, open, save_as, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
+enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
 struct Textures {
@@ -49,6 +51,18 @@ struct CarriedWork {
   int lesson = 0, item = 0;  ///< from 0
 };
 inline constexpr const char* carried_work = "work";
+
+/// A picture of a paper chart under the grid.
+struct PaperChart {
+  bool there = false, shown = true, placing = false;
+  float strength = 0.5F;
+  int width = 1, height = 1;  ///< pixels
+  void* texture = nullptr;
+  Laid at;
+  int clicked = 0;  ///< points clicked so far while it is being laid in place
+  std::array<PicturePoint, 2> points;
+  std::array<cloth::Hole, 2> holes;
+};
 
 struct PagePreview {
   int lesson = 0;
@@ -121,6 +135,7 @@ struct Desk {
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
   std::string message;           ///< the last thing that could not be done, or was
+  PaperChart paper;
   PagePreview preview;
   PrintChoice print;
   std::unique_ptr<Writing> writing;

@@ -13,15 +13,20 @@ struct Entry {
   bool folder = false;
 };
 
-/// Folders first, then course files, each by name; what cannot be read is left out.
-std::vector<Entry> entries(const std::filesystem::path& folder) {
+bool wanted(const std::string& name, bool picture) {
+  if (!picture) return name.ends_with(ending);
+  return name.ends_with(".png") || name.ends_with(".jpg") || name.ends_with(".jpeg") || name.ends_with(".PNG") || name.ends_with(".JPG");
+}
+
+/// Folders first, then course files (or pictures), each by name; what cannot be read is left out.
+std::vector<Entry> entries(const std::filesystem::path& folder, bool picture) {
   std::vector<Entry> all;
   std::error_code error;
   for (std::filesystem::directory_iterator it(folder, std::filesystem::directory_options::skip_permission_denied, error), end; !error && it != end; it.increment(error)) {
     const std::string name = it->path().filename().string();
     std::error_code ignored;
     const bool is_folder = it->is_directory(ignored);
-    if (name.starts_with('.') || (!is_folder && !name.ends_with(ending))) continue;
+    if (name.starts_with('.') || (!is_folder && !wanted(name, picture))) continue;
     all.push_back({it->path(), is_folder});
   }
   std::sort(all.begin(), all.end(), [](const Entry& a, const Entry& b) { return a.folder != b.folder ? a.folder : a.path < b.path; });
@@ -32,6 +37,8 @@ void choose(Desk& desk, const std::filesystem::path& path) {
   desk.message.clear();
   if (desk.asking == Asking::open) {
     open_course(desk, path);
+  } else if (desk.asking == Asking::paper_chart) {
+    lay_paper(desk, path);
   } else {
     std::filesystem::path named = path;
     if (!named.string().ends_with(ending)) named += ending;
@@ -51,7 +58,7 @@ void file_panel(Desk& desk) {
   ImGui::SetNextWindowSize({std::min(640 * desk.scale, display.x - 20), std::min(480 * desk.scale, display.y - 20)});
   ImGui::OpenPopup("files");
   if (!ImGui::BeginPopupModal("files", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings)) return;
-  const bool opening = desk.asking == Asking::open;
+  const bool opening = desk.asking != Asking::save_as;
   if (ImGui::IsWindowAppearing()) desk.typed = (desk.folder / "").string();
   ImGui::PushFont(desk.fonts.title);
   ImGui::TextUnformatted(desk.say(opening ? "desk.open" : "desk.save-as").c_str());
@@ -63,7 +70,7 @@ void file_panel(Desk& desk) {
     desk.folder = desk.folder.parent_path();
     desk.typed = (desk.folder / "").string();
   }
-  for (const Entry& entry : entries(desk.folder)) {
+  for (const Entry& entry : entries(desk.folder, desk.asking == Asking::paper_chart)) {
     const std::string label = entry.path.filename().string() + (entry.folder ? "/" : "");
     if (!ImGui::Selectable(label.c_str(), desk.typed == entry.path.string(), ImGuiSelectableFlags_DontClosePopups)) continue;
     if (entry.folder) desk.folder = entry.path;

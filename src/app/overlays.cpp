@@ -136,6 +136,7 @@ void overlays(Desk& desk, float width, float height) {
   switch (desk.asking) {
     case Asking::nothing: return;
     case Asking::open:
+    case Asking::paper_chart:
     case Asking::save_as: file_panel(desk); return;
     case Asking::unsaved_quit: ask_before_quitting(desk); return;
     case Asking::unsaved_work: ask_about_unsaved_work(desk); return;

@@ -38,6 +38,12 @@ void copy_picked(Desk& desk);
 void pick_next(Desk& desk);
 /// Opens a file and remembers it; what was wrong is in the message.
 void open_course(Desk& desk, const std::filesystem::path& file);
+/// A paper chart laid under the grid from a picture file; what was wrong is in the message.
+void lay_paper(Desk& desk, const std::filesystem::path& file);
+void draw_paper(const Desk& desk, Area area, ImDrawList& draw);
+/// True while the paper chart is being laid in place: then clicks are its own.
+bool click_on_paper(Desk& desk, Area area);
+void paper_panel(Desk& desk);
 void start_panel(Desk& desk);
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);

@@ -144,6 +144,7 @@ void sheet(Desk& desk, Area area) {
   begin_area("sheet", area, paint(desk.theme.panel));
   const float foot = 50 * desk.scale;
   ImGui::BeginChild("sheet text", {0, -foot}, false, ImGuiWindowFlags_None);
+  paper_panel(desk);
   part_panel(desk);
   if (!desk.session.faults().empty()) faults(desk);
   if (desk.plan() && !desk.plan()->lessons.empty()) {

@@ -30,6 +30,7 @@ void show_menu(Desk& desk) {
   if (ImGui::MenuItem(desk.say("desk.fit").c_str(), "F")) desk.view.fit = true;
   ImGui::MenuItem(desk.say("desk.back").c_str(), "B", &desk.show_back);
   ImGui::MenuItem(desk.say("desk.later").c_str(), "H", &desk.show_later);
+  if (ImGui::MenuItem(desk.say("desk.paper-open").c_str())) desk.asking = Asking::paper_chart;
   bool holes = (desk.course() && desk.course()->choices.line == course::Line::hole) != desk.lines_swapped;
   if (ImGui::MenuItem(desk.say("desk.lines").c_str(), "G", &holes)) desk.lines_swapped = !desk.lines_swapped;
   if (ImGui::MenuItem(desk.say("desk.larger").c_str(), "Ctrl++")) scale_by(desk, 1.1F);
