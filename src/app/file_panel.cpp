@@ -1,6 +1,7 @@
 // Open and save: folders, course files, and a path that can be typed.
 #include <algorithm>
 
+#include "app/flow.h"
 #include "app/panels.h"
 
 namespace app {
@@ -65,7 +66,7 @@ void file_panel(Desk& desk) {
   ImGui::PopFont();
   ImGui::SetNextItemWidth(-1);
   const bool entered = input_text("##path", desk.typed);
-  ImGui::BeginChild("entries", {0, -50 * desk.scale}, true);
+  ImGui::BeginChild("entries", {0, -90 * desk.scale}, true);
   if (ImGui::Selectable(desk.say("desk.folder-above").c_str(), false, ImGuiSelectableFlags_DontClosePopups)) {
     desk.folder = desk.folder.parent_path();
     desk.typed = (desk.folder / "").string();
@@ -78,14 +79,15 @@ void file_panel(Desk& desk) {
   }
   ImGui::EndChild();
   if (strong_button(desk, desk.say(opening ? "desk.open" : "desk.save")) || entered) choose(desk, desk.typed);
-  ImGui::SameLine();
+  beside(desk.say("desk.cancel"));
   if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();
   }
   if (!desk.message.empty()) {
-    ImGui::SameLine();
+    ImGui::PushTextWrapPos(0);
     ImGui::TextUnformatted(desk.message.c_str());
+    ImGui::PopTextWrapPos();
   }
   ImGui::EndPopup();
 }

@@ -56,8 +56,9 @@ struct Places {
 
 Places places(const Desk& desk, float width, float height) {
   const float s = desk.scale, gap = 12 * s;
-  const float top = 46 * s, row = 92 * s, side = std::min(430 * s, width * 0.42F), bottom = 104 * s, tools = 50 * s;
-  const float y = top + row + 2 * gap, h = height - y - gap, left = width - side - 3 * gap;
+  const float top = 46 * s, row = 92 * s, side = std::min(430 * s, width * 0.42F), top_gap = top + row + 2 * gap;
+  const float y = top_gap, h = height - y - gap, left = width - side - 3 * gap;
+  const float bottom = needle_height(desk, left), tools = tools_height(desk, left);
   return {{0, 0, width, top},
           {gap, top + gap, width - 2 * gap, row},
           {gap, y, left, tools},

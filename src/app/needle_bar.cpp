@@ -3,24 +3,27 @@
 
 #include <algorithm>
 
+#include "app/flow.h"
 #include "app/panels.h"
 
 namespace app {
 namespace {
 
+std::vector<std::string> labels_of(const Desk& desk) {
+  std::vector<std::string> labels;
+  for (const char* key : {desk.walk.playing ? "desk.pause" : "desk.play", "desk.first", "desk.step-before", "desk.step", "desk.next-corner", "desk.last"}) labels.push_back(desk.say(key));
+  return labels;
+}
+
 void buttons(Desk& desk) {
-  const int last = walk_length(desk) - 1;
-  if (strong_button(desk, desk.say(desk.walk.playing ? "desk.pause" : "desk.play"))) desk.walk.playing = !desk.walk.playing;
-  ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.first").c_str())) desk.walk.step = 0;
-  ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.step-before").c_str()) && desk.walk.step > 0) --desk.walk.step;
-  ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.step").c_str()) && desk.walk.step < last) ++desk.walk.step;
-  ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.next-corner").c_str())) desk.walk.step = next_corner(desk);
-  ImGui::SameLine();
-  if (ImGui::Button(desk.say("desk.last").c_str())) desk.walk.step = std::max(0, last);
+  const int last = std::max(0, walk_length(desk) - 1);
+  const std::vector<std::string> labels = labels_of(desk);
+  if (strong_button(desk, labels[0])) desk.walk.playing = !desk.walk.playing;
+  const int steps[] = {0, std::max(0, desk.walk.step - 1), std::min(last, desk.walk.step + 1), next_corner(desk), last};
+  for (std::size_t i = 1; i < labels.size(); ++i) {
+    beside(labels[i]);
+    if (ImGui::Button(labels[i].c_str())) desk.walk.step = steps[i - 1];
+  }
 }
 
 /// Thread of the working length used so far, and what is left, in cm.
@@ -56,6 +59,14 @@ void corner_ticks(const Desk& desk) {
 
 }  // namespace
 
+float needle_height(const Desk& desk, float width) {
+  const float room = width - 2 * ImGui::GetStyle().WindowPadding.x;
+  const auto place = walk_place(desk);
+  const std::string words = place ? where(desk, *place) + thread_used(desk, *place) + desk.say("desk.stitch-of", {{"n", std::int64_t{walk_length(desk)}}, {"of", std::int64_t{walk_length(desk)}}}) : "";
+  const int lines = 1 + static_cast<int>(1.25F * ImGui::CalcTextSize(words.c_str()).x / std::max(1.0F, room));
+  return height_of(1 + rows_of(labels_of(desk), room), lines);
+}
+
 void needle_bar(Desk& desk, Area area) {
   begin_area("needle", area, paint(desk.theme.panel));
   const auto place = walk_place(desk);
@@ -66,14 +77,10 @@ void needle_bar(Desk& desk, Area area) {
     if (ImGui::SliderInt("##walk", &shown, 1, n, "")) desk.walk.step = std::clamp(shown - 1, 0, n - 1);
     corner_ticks(desk);
     buttons(desk);
-    ImGui::SameLine(0, 20 * desk.scale);
-    ImGui::PushFont(desk.fonts.bold);
-    ImGui::TextUnformatted(desk.say("desk.stitch-of", {{"n", std::int64_t{desk.walk.step + 1}}, {"of", std::int64_t{n}}}).c_str());
-    ImGui::PopFont();
-    ImGui::SameLine();
-    ImGui::TextUnformatted(where(desk, *place).c_str());
-    ImGui::SameLine();
-    ImGui::TextDisabled("%s", thread_used(desk, *place).c_str());
+    ImGui::PushTextWrapPos(0);
+    const std::string stitch = desk.say("desk.stitch-of", {{"n", std::int64_t{desk.walk.step + 1}}, {"of", std::int64_t{n}}});
+    ImGui::TextUnformatted(fmt::format("{}: {} · {}", stitch, where(desk, *place), thread_used(desk, *place)).c_str());
+    ImGui::PopTextWrapPos();
   }
   ImGui::End();
 }

@@ -1,6 +1,7 @@
 // What lies over the window: questions, keys, a new name; files and pages have panels of their own.
 #include <algorithm>
 
+#include "app/flow.h"
 #include "app/panels.h"
 
 namespace app {
@@ -32,7 +33,7 @@ void words(const Desk& desk, const char* key) {
 }
 
 void ask_before_quitting(Desk& desk) {
-  if (!begin_box(desk, "quit", 460, 0)) return;
+  if (!begin_box(desk, "quit", 520, 0)) return;
   title(desk, "desk.quit.title");
   words(desk, "desk.quit.words");
   if (desk.session.file() && strong_button(desk, desk.say("desk.save-and-quit"))) {
@@ -40,12 +41,12 @@ void ask_before_quitting(Desk& desk) {
     desk.quit = desk.session.saved();
     close(desk);
   }
-  if (desk.session.file()) ImGui::SameLine();
+  if (desk.session.file()) beside(desk.say("desk.quit-anyway"));
   if (ImGui::Button(desk.say("desk.quit-anyway").c_str())) {
     desk.session.leave_unsaved_work();
     desk.quit = true;
   }
-  ImGui::SameLine();
+  beside(desk.say("desk.cancel"));
   if (ImGui::Button(desk.say("desk.cancel").c_str())) close(desk);
   ImGui::EndPopup();
 }
@@ -58,7 +59,7 @@ void ask_about_unsaved_work(Desk& desk) {
     desk.session.take_up_unsaved_work();
     close(desk);
   }
-  ImGui::SameLine();
+  beside(desk.say("desk.leave"));
   if (ImGui::Button(desk.say("desk.leave").c_str())) {
     desk.session.leave_unsaved_work();
     close(desk);
@@ -67,16 +68,16 @@ void ask_about_unsaved_work(Desk& desk) {
 }
 
 void ask_about_changes(Desk& desk) {
-  if (!begin_box(desk, "changed", 460, 0)) return;
+  if (!begin_box(desk, "changed", 560, 0)) return;
   title(desk, "desk.changed.title");
   words(desk, "desk.changed.words");
   if (strong_button(desk, desk.say("desk.save-as"))) desk.asking = Asking::save_as, ImGui::CloseCurrentPopup();
-  ImGui::SameLine();
+  beside(desk.say("desk.write-over"));
   if (ImGui::Button(desk.say("desk.write-over").c_str())) {
     desk.report(desk.session.save(true));
     close(desk);
   }
-  ImGui::SameLine();
+  beside(desk.say("desk.cancel"));
   if (ImGui::Button(desk.say("desk.cancel").c_str())) close(desk);
   ImGui::EndPopup();
 }
@@ -120,7 +121,7 @@ void rename_lesson(Desk& desk) {
     desk.apply(session::rename_lesson(desk.lesson - 1, desk.typed));
     close(desk);
   }
-  ImGui::SameLine();
+  beside(desk.say("desk.cancel"));
   if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) close(desk);
   ImGui::EndPopup();
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "app/flow.h"
 #include "app/panels.h"
 #include "publish/publish.h"
 
@@ -69,38 +70,40 @@ void writing_line(Desk& desk) {
   if (!writing.finished) {
     const int done = writing.done, of = std::max(1, writing.of.load());
     ImGui::ProgressBar(static_cast<float>(done) / static_cast<float>(of), {ImGui::GetContentRegionAvail().x * 0.6F, 0});
-    ImGui::SameLine();
+    beside(desk.say("desk.cancel-writing"));
     if (ImGui::Button(desk.say("desk.cancel-writing").c_str())) writing.thread.request_stop();
     return;
   }
   ImGui::TextUnformatted(writing.outcome.c_str());
   if (!writing.good || !desk.show_folder) return;
-  ImGui::SameLine();
+  beside(desk.say("desk.show-folder"));
   if (ImGui::Button(desk.say("desk.show-folder").c_str())) desk.show_folder(writing.into);
 }
 
 /// The preview follows what is chosen here.
 void choices(Desk& desk) {
   PrintChoice& print = desk.print;
+  const float wide = 150 * desk.scale;
   const auto combo = [&](const char* id, int& at, std::initializer_list<const char*> keys) {
     const char* const* key = keys.begin();
-    ImGui::SetNextItemWidth(130 * desk.scale);
+    ImGui::SetNextItemWidth(wide);
     bool changed = false;
     if (ImGui::BeginCombo(id, desk.say(key[at]).c_str())) {
       for (int i = 0; i < static_cast<int>(keys.size()); ++i)
         if (ImGui::Selectable(desk.say(key[i]).c_str(), i == at)) at = i, changed = true;
       ImGui::EndCombo();
     }
-    ImGui::SameLine();
     return changed;
   };
   int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper);
   bool changed = combo("##hand", hand, {"desk.hand.right", "desk.hand.left", "desk.hand.both"});
+  beside_width(wide);
   changed = combo("##paper", paper, {"desk.paper.a4", "desk.paper.letter"}) || changed;
   print.hand = static_cast<course::Hand>(hand);
   print.paper = static_cast<course::Paper>(paper);
+  beside_width(ImGui::CalcTextSize(desk.say("desk.large-print").c_str()).x + 50 * desk.scale);
   changed = ImGui::Checkbox(desk.say("desk.large-print").c_str(), &print.large) || changed;
-  ImGui::SameLine();
+  beside_width(wide);
   ImGui::SetNextItemWidth(90 * desk.scale);
   if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);
   if (changed) draw_page(desk);
@@ -127,7 +130,7 @@ void page_panel(Desk& desk, float width, float height) {
     desk.preview.page = 0;
     draw_page(desk);
   }
-  const float foot = 130 * desk.scale;
+  const float foot = height_of(6, 0);
   const ImVec2 room{ImGui::GetContentRegionAvail().x, ImGui::GetContentRegionAvail().y - foot};
   const float fit = std::min(room.x / desk.preview.width, room.y / desk.preview.height);
   const ImVec2 size{desk.preview.width * fit, desk.preview.height * fit};
@@ -137,21 +140,20 @@ void page_panel(Desk& desk, float width, float height) {
   if (ImGui::Button(desk.say("desk.page-before").c_str())) turn_to(desk, desk.preview.page - 1);
   ImGui::SameLine();
   ImGui::TextUnformatted(fmt::format("{} / {}", desk.preview.page + 1, desk.preview.pages).c_str());
-  ImGui::SameLine();
+  beside(desk.say("desk.page-after"));
   if (ImGui::Button(desk.say("desk.page-after").c_str())) turn_to(desk, desk.preview.page + 1);
   ImGui::SameLine();
   const bool busy = desk.writing && !desk.writing->finished;
   if (strong_button(desk, desk.say("desk.write-lesson")) && !busy) write_pages(desk, desk.lesson);
-  ImGui::SameLine();
+  beside(desk.say("desk.write-all"));
   if (ImGui::Button(desk.say("desk.write-all").c_str()) && !busy) write_pages(desk, std::nullopt);
-  ImGui::SameLine();
+  beside(desk.say("desk.close"));
   if (ImGui::Button(desk.say("desk.close").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();
   }
   if (desk.asking == Asking::pages) {
     choices(desk);
-    ImGui::NewLine();
     if (desk.writing) writing_line(desk);
     else ImGui::TextUnformatted(desk.message.c_str());
   }

@@ -16,6 +16,8 @@ void top_bar(Desk& desk, Area area);
 void lesson_row(Desk& desk, Area area);
 void cloth_view(Desk& desk, Area area);
 void needle_bar(Desk& desk, Area area);
+float needle_height(const Desk& desk, float width);  ///< pixels that it needs
+float tools_height(const Desk& desk, float width);
 void sheet(Desk& desk, Area area);
 /// The panels that lie over the rest: files, questions, keys, pages.
 void overlays(Desk& desk, float width, float height);

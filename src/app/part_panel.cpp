@@ -105,37 +105,4 @@ void part_panel(Desk& desk) {
   ImGui::Separator();
 }
 
-void tool_bar(Desk& desk, Area area) {
-  begin_area("tools", area, paint(desk.theme.panel));
-  const auto choice = [&](const char* key, Tool tool) {
-    const bool chosen = desk.tool == tool;
-    if (chosen)
-      ImGui::PushStyleColor(ImGuiCol_Button, paint(desk.theme.deep)), ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.on_deep));
-    const bool pressed = ImGui::Button(desk.say(key).c_str());
-    if (chosen) ImGui::PopStyleColor(2);
-    if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", desk.say(std::string(key) + ".hint").c_str());
-    if (pressed) desk.tool = tool, finish_drawing(desk);
-    ImGui::SameLine();
-  };
-  choice("desk.pick", Tool::pick);
-  for (const stitch::Kind* kind : stitch::kinds()) {
-    if (!session::begin_shape(kind->name, {})) continue;
-    const bool chosen = desk.tool == Tool::draw && desk.drawing.kind == kind->name;
-    if (chosen)
-      ImGui::PushStyleColor(ImGuiCol_Button, paint(desk.theme.deep)), ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.on_deep));
-    const bool pressed = ImGui::Button(desk.say("desk.draw-kind", {{"kind", std::string(kind->name)}}).c_str());
-    if (chosen) ImGui::PopStyleColor(2);
-    if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", desk.say("desk.draw.hint").c_str());
-    if (pressed) {
-      finish_drawing(desk);
-      desk.tool = Tool::draw;
-      if (desk.drawing.kind != kind->name) desk.drawing.chosen.clear();
-      desk.drawing.kind = kind->name;
-      desk.picked.clear();
-    }
-    ImGui::SameLine();
-  }
-  ImGui::End();
-}
-
 }  // namespace app

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/panels.h"
+#include "paint/imgui/play.h"
 #include "session/mends.h"
 
 namespace app {
@@ -63,16 +64,43 @@ std::string shows(const Desk& desk, guide::Shows what) {
   return desk.say(keys[static_cast<int>(what)]);
 }
 
+/// A small picture of the close-up's window, from the same list as the cloth.
+void thumbnail(const Desk& desk, const guide::CloseUp& close_up, ImVec2 at, ImVec2 size) {
+  const cloth::Box& box = close_up.window;
+  const float pixels = std::min(size.x / static_cast<float>(box.width() + 2), size.y / static_cast<float>(box.height() + 2));
+  const bool left = desk.hand == say::Hand::left;
+  picture::ChartView view;
+  view.width = size.x / pixels;
+  view.height = size.y / pixels;
+  view.x = (left ? -(box.x0 + box.x1) : box.x0 + box.x1) / 2.0 - view.width / 2;
+  view.y = (box.y0 + box.y1) / 2.0 - view.height / 2;
+  view.pixels = pixels;
+  view.lesson = desk.lesson;
+  view.later = false;
+  view.mirror = left;
+  ImDrawList& draw = *ImGui::GetWindowDrawList();
+  draw.PushClipRect(at, {at.x + size.x, at.y + size.y}, true);
+  paint::play(picture::chart(*desk.course(), *desk.plan(), *desk.index, view, desk.theme.chart), {at, pixels, desk.fonts.text, desk.fonts.bold}, draw);
+  draw.PopClipRect();
+  draw.AddRect(at, {at.x + size.x, at.y + size.y}, paint(desk.theme.line), 4 * desk.scale);
+}
+
+/// Close-ups as small pictures; a click flies to the place.
 void close_ups(Desk& desk) {
   heading(desk, desk.say("desk.close-ups"));
+  const ImVec2 size{96 * desk.scale, 64 * desk.scale};
   for (const guide::CloseUp& close_up : desk.plan()->close_ups) {
     if (close_up.lesson != desk.lesson) continue;
-    const std::string label = fmt::format("{}  {}##{}", close_up.letter, shows(desk, close_up.shows), close_up.letter);
-    if (ImGui::Selectable(label.c_str())) fly_to(desk, close_up.window);
-    if (close_up.stands_for.size() > 1) {
-      ImGui::SameLine();
-      ImGui::TextDisabled("%s", desk.say("desk.times", {{"n", static_cast<std::int64_t>(close_up.stands_for.size())}}).c_str());
-    }
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    if (ImGui::InvisibleButton(fmt::format("##close-up{}", close_up.letter).c_str(), {ImGui::GetContentRegionAvail().x, size.y})) fly_to(desk, close_up.window);
+    ImDrawList& draw = *ImGui::GetWindowDrawList();
+    if (ImGui::IsItemHovered() || ImGui::IsItemFocused()) draw.AddRectFilled(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(), paint(desk.theme.hover), 4 * desk.scale);
+    if (desk.index) thumbnail(desk, close_up, at, size);
+    const float x = at.x + size.x + 12 * desk.scale;
+    draw.AddText(desk.fonts.text, desk.fonts.text->FontSize, {x, at.y + 8 * desk.scale}, paint(desk.theme.ink), fmt::format("{}  {}", close_up.letter, shows(desk, close_up.shows)).c_str());
+    if (close_up.stands_for.size() > 1)
+      draw.AddText(desk.fonts.small, desk.fonts.small->FontSize, {x, at.y + 32 * desk.scale}, paint(desk.theme.quiet),
+                   desk.say("desk.times", {{"n", static_cast<std::int64_t>(close_up.stands_for.size())}}).c_str());
   }
 }
 

@@ -1,6 +1,7 @@
 // Beginning: a new course from a few answers, a sample, or one of the courses opened lately.
 #include <fmt/format.h>
 
+#include "app/flow.h"
 #include "app/panels.h"
 #include "session/new_course.h"
 
@@ -13,18 +14,27 @@ void title(const Desk& desk, const char* key) {
   ImGui::PopFont();
 }
 
-std::string label(const Desk& desk, const char* key) { return desk.say(key) + "##" + key; }
+/// What is asked stands above its answer, so that it may be as long as it must.
+void ask(const Desk& desk, const char* key) {
+  ImGui::PushTextWrapPos(0);
+  ImGui::TextUnformatted(desk.say(key).c_str());
+  ImGui::PopTextWrapPos();
+  ImGui::SetNextItemWidth(-1);
+}
 
 void answers(Desk& desk) {
   NewAnswers& a = desk.answers;
   title(desk, "desk.new-course");
-  ImGui::PushItemWidth(ImGui::GetContentRegionAvail().x * 0.5F);
-  input_text(label(desk, "desk.new.title").c_str(), a.title);
-  input_text(label(desk, "desk.new.day").c_str(), a.first_day);
-  ImGui::InputInt(label(desk, "desk.new.weeks").c_str(), &a.weeks);
-  ImGui::InputInt(label(desk, "desk.new.count").c_str(), &a.count);
-  ImGui::InputInt2(label(desk, "desk.new.size").c_str(), a.size);
-  ImGui::PopItemWidth();
+  ask(desk, "desk.new.title");
+  input_text("##title", a.title);
+  ask(desk, "desk.new.day");
+  input_text("##day", a.first_day);
+  ask(desk, "desk.new.weeks");
+  ImGui::InputInt("##weeks", &a.weeks);
+  ask(desk, "desk.new.count");
+  ImGui::InputInt("##count", &a.count);
+  ask(desk, "desk.new.size");
+  ImGui::InputInt2("##size", a.size);
 }
 
 /// The course of the answers; nothing where one of them will not do, which is said.
@@ -99,7 +109,7 @@ void start_panel(Desk& desk) {
     if (!desk.session.saved()) desk.message = desk.say("desk.save-first");
     else if (auto text = course_of(desk)) begin(desk, std::move(*text));
   }
-  ImGui::SameLine();
+  beside(desk.say("desk.cancel"));
   if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();

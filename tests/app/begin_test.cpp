@@ -75,9 +75,8 @@ TEST_CASE("pages are written in the background as chosen; the window goes on mea
   w.key('P', true);
   REQUIRE(w.desk->asking == app::Asking::pages);
   w.desk->print.dpi = 72;
-  const float y = 780;
-  for (float x = 420; x < 900 && !w.desk->writing; x += 12)
-    for (float row = y - 60; row <= y + 40 && !w.desk->writing; row += 10) w.click(x, row);
+  for (float row = 660; row <= 860 && !w.desk->writing; row += 10)
+    for (float x = 560; x < 800 && !w.desk->writing && w.desk->asking == app::Asking::pages; x += 40) w.click(x, row);
   REQUIRE(w.desk->writing);
   for (int i = 0; i < 2000 && !w.desk->writing->finished; ++i) {
     w.frames(1);

@@ -122,7 +122,13 @@ TEST_CASE("work is pulled from the sheet onto another lesson; an impossible orde
   const std::string before = w.desk->session.text();
   const auto work_of = [&](std::size_t n) { return file::read(w.desk->session.text()).course.lessons[n].work.size(); };
   const std::size_t first = work_of(0), second = work_of(1);
-  for (float y = 420; y < 760 && w.desk->session.text() == before; y += 9) w.drag({1100, y}, {300, 110});
+  ImGui::GetIO().MousePos = {1100, 600};
+  for (int i = 0; i < 40; ++i) {
+    ImGui::GetIO().MouseWheel = -2;
+    w.frames(1);
+  }
+  w.frames(2);
+  for (float y = 320; y < 800 && w.desk->session.text() == before; y += 9) w.drag({1100, y}, {300, 110});
   CHECK(work_of(0) == first - 1);
   CHECK(work_of(1) == second + 1);
   w.key('Z', true);

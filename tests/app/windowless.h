@@ -6,13 +6,22 @@
 #include "app/sight.h"
 #include "assets/assets.h"
 #include "folder.h"
+#include "pretend/make_pretend.h"
+
+enum class Language { english, pretend };
+
+inline words::Phrases phrases_in(Language language) {
+  words::Phrases english = *words::Phrases::read(assets::table("phrases/en.toml"), "en.toml");
+  return language == Language::english ? std::move(english) : pretend::make_pretend(english);
+}
 
 struct Windowless {
+  ImVec2 size{1440, 900};
   TestFolder folder;
   words::Phrases phrases;
   std::unique_ptr<app::Desk> desk;
 
-  explicit Windowless(const std::string& course_file) : phrases(*words::Phrases::read(assets::table("phrases/en.toml"), "en.toml")) {
+  explicit Windowless(const std::string& course_file, Language language = Language::english) : phrases(phrases_in(language)) {
     ImGui::CreateContext();
     ImGuiIO& io = ImGui::GetIO();
     io.IniFilename = nullptr;
@@ -39,10 +48,19 @@ struct Windowless {
 
   void frames(int n) {
     for (int i = 0; i < n; ++i) {
+      ImGui::GetIO().DisplaySize = size;
       ImGui::NewFrame();
-      app::frame(*desk, 1440, 900, 1.0 / 60);
+      app::frame(*desk, size.x, size.y, 1.0 / 60);
       ImGui::Render();
     }
+  }
+  void rescale(float scale) {
+    desk->scale = scale;
+    desk->fonts = *app::load_fonts(scale);
+    unsigned char* pixels = nullptr;
+    int w = 0, h = 0;
+    ImGui::GetIO().Fonts->GetTexDataAsAlpha8(&pixels, &w, &h);
+    app::set_style(desk->theme, scale);
   }
   void settle() {
     desk->session.wait();
@@ -74,8 +92,8 @@ struct Windowless {
     frames(1);
     settle();
   }
-  /// The pixel of a hole in the cloth view of a window of 1440 by 900.
-  ImVec2 at(cloth::Hole hole) const { return app::pixel_of(*desk, app::cloth_area(*desk, 1440, 900), hole); }
+  /// The pixel of a hole in the cloth view of the window.
+  ImVec2 at(cloth::Hole hole) const { return app::pixel_of(*desk, app::cloth_area(*desk, size.x, size.y), hole); }
   void click(float x, float y, int button = 0) {
     ImGuiIO& io = ImGui::GetIO();
     io.MousePos = {x, y};
