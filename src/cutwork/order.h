@@ -1,0 +1,10 @@
+// The order of the snips: block by block as the blocks are worked, the opposite end straight after.
+#pragma once
+
+#include "cutwork/search.h"
+
+namespace cutwork {
+
+std::vector<Cut> cuts_in_order(const Request& request, const std::vector<Taken>& taken);
+
+}  // namespace cutwork
