@@ -22,9 +22,13 @@ void fit(Desk& desk, Area area) {
   desk.view.x = middle_x - area.w / desk.view.pixels / 2;
   desk.view.y = (box.y0 + box.y1) / 2.0 - area.h / desk.view.pixels / 2;
   desk.view.fit = false;
+  desk.view.whole = true;
+  desk.view.w = area.w;
+  desk.view.h = area.h;
 }
 
 void zoom(Desk& desk, Area area, ImVec2 about, float times) {
+  desk.view.whole = false;
   const float next = std::clamp(desk.view.pixels * times, finest, coarsest);
   const double dx = about.x - area.x, dy = about.y - area.y;
   desk.view.x += dx / desk.view.pixels - dx / next;
@@ -40,6 +44,7 @@ void move_by_mouse(Desk& desk, Area area) {
   const bool left = free && ImGui::IsItemActive() && ImGui::IsMouseDragging(ImGuiMouseButton_Left, 2);
   const bool middle = ImGui::IsItemHovered() && ImGui::IsMouseDragging(ImGuiMouseButton_Middle, 2);
   if ((left || middle) && !desk.rule_from) {
+    desk.view.whole = false;
     desk.view.x -= io.MouseDelta.x / desk.view.pixels;
     desk.view.y -= io.MouseDelta.y / desk.view.pixels;
   }
@@ -53,6 +58,7 @@ void move_by_arrows(Desk& desk, Area area, cloth::Hole way) {
   if (desk.tool == Tool::draw) return move_pointer(desk, area, far * way);
   const int part = picked_part(desk);
   if (part < 0) {
+    desk.view.whole = false;
     desk.view.x += 4.0 * way.x;
     desk.view.y += 4.0 * way.y;
     return;
@@ -122,7 +128,7 @@ void cloth_view(Desk& desk, Area area) {
   begin_area("cloth", area, paint(desk.theme.panel));
   ImGui::PopStyleVar();
   if (desk.course() && desk.index) {
-    if (desk.view.fit) fit(desk, area);
+    if (desk.view.fit || (desk.view.whole && (desk.view.w != area.w || desk.view.h != area.h))) fit(desk, area);
     ImGui::InvisibleButton("##cloth", {area.w, area.h});
     const bool hovered = ImGui::IsItemHovered();
     move_by_mouse(desk, area);

@@ -29,6 +29,8 @@ struct View {
   double x = 0, y = 0;
   float pixels = 16;  ///< of one thread
   bool fit = true;    ///< show the whole design at the next frame
+  bool whole = true;  ///< the whole design stays in sight as the window changes, until it is moved or zoomed
+  float w = 0, h = 0; ///< pixels of the view when it was last fitted
 };
 
 /// The needle's walk through the lesson's sections, one stitch after another.

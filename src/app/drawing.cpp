@@ -8,18 +8,6 @@
 namespace app {
 namespace {
 
-/// The thread that a new part of the kind is worked with: the chosen one, else that of the last part of the kind, else the first for
-/// blocks' rank and the last for what comes after.
-std::string thread_for(const Desk& desk) {
-  const course::Course& course = *desk.course();
-  if (course::find_thread(course, desk.drawing.thread)) return desk.drawing.thread;
-  for (auto part = course.parts.rbegin(); part != course.parts.rend(); ++part)
-    if (part->kind == desk.drawing.kind) return part->thread;
-  if (course.threads.empty()) return {};
-  const stitch::Kind* kind = stitch::find_kind(desk.drawing.kind);
-  return kind && kind->craft_rank == 0 ? course.threads.front().name : course.threads.back().name;
-}
-
 std::vector<std::pair<std::string, std::string>> further_keys(const session::Shape& shape) {
   std::vector<std::pair<std::string, std::string>> keys;
   for (const stitch::KeySpec& spec : shape.kind->keys) {
@@ -98,6 +86,18 @@ std::string words_of(const Desk& desk, const session::Pulled& pulled) {
 }
 
 }  // namespace
+
+/// The thread that a new part of the kind is worked with: the chosen one, else that of the last part of the kind, else the first for
+/// blocks' rank and the last for what comes after.
+std::string thread_for(const Desk& desk) {
+  const course::Course& course = *desk.course();
+  if (course::find_thread(course, desk.drawing.thread)) return desk.drawing.thread;
+  for (auto part = course.parts.rbegin(); part != course.parts.rend(); ++part)
+    if (part->kind == desk.drawing.kind) return part->thread;
+  if (course.threads.empty()) return {};
+  const stitch::Kind* kind = stitch::find_kind(desk.drawing.kind);
+  return kind && kind->craft_rank == 0 ? course.threads.front().name : course.threads.back().name;
+}
 
 void finish_drawing(Desk& desk) {
   desk.drawing.shape.reset();

@@ -25,6 +25,7 @@ void overlays(Desk& desk, float width, float height);
 void draw_by_hand(Desk& desk, Area area, ImDrawList& draw);
 void hold_by_hand(Desk& desk, Area area, ImDrawList& draw);
 void finish_drawing(Desk& desk);
+std::string thread_for(const Desk& desk);  ///< of the part that would be drawn next
 void shorten_drawing(Desk& desk);  ///< takes the last leg back
 /// The hole under the mouse, or the one that the arrow keys moved to; pressed and let go by the mouse's left button or by Enter.
 cloth::Hole pointed_hole(Desk& desk, Area area);

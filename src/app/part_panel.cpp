@@ -77,7 +77,7 @@ void drawing_fields(Desk& desk) {
   title(desk, desk.say("desk.next-part"));
   ImGui::PushItemWidth(ImGui::GetContentRegionAvail().x * 0.7F);
   Drawing& drawing = desk.drawing;
-  thread_field(desk, drawing.thread, [&](const std::string& thread) { drawing.thread = thread; });
+  thread_field(desk, thread_for(desk), [&](const std::string& thread) { drawing.thread = thread; });
   if (const stitch::Kind* kind = stitch::find_kind(drawing.kind))
     for (const stitch::KeySpec& spec : kind->keys) {
       if (spec.type == stitch::KeyType::hole || spec.type == stitch::KeyType::path || !spec.fallback) continue;

@@ -53,6 +53,7 @@ void start(Desk& desk) {
 void fly_to(Desk& desk, const cloth::Box& window) {
   const float pixels = 22 * desk.scale;
   desk.view.pixels = pixels;
+  desk.view.whole = false;
   const double middle = (window.x0 + window.x1) / 2.0;
   const float width = ImGui::GetIO().DisplaySize.x * 0.5F, height = ImGui::GetIO().DisplaySize.y * 0.5F;
   desk.view.x = (desk.hand == say::Hand::left ? -middle : middle) - width / pixels / 2;

@@ -89,3 +89,21 @@ TEST_CASE("pages are written in the background as chosen; the window goes on mea
   for (const auto& file : std::filesystem::directory_iterator(w.desk->writing->into)) files += file.path().extension() == ".png" ? 1 : 0;
   CHECK(files >= 1);
 }
+
+TEST_CASE("the whole design stays in sight as the window changes, until it is zoomed") {
+  Windowless w(frost);
+  w.size = {1024, 700};
+  w.frames(3);
+  const float small = w.desk->view.pixels;
+  w.size = {1800, 1200};
+  w.frames(3);
+  CHECK(w.desk->view.pixels > small);
+  ImGui::GetIO().MousePos = {400, 600};
+  w.frames(2);
+  ImGui::GetIO().MouseWheel = 1;
+  w.frames(2);
+  const float zoomed = w.desk->view.pixels;
+  w.size = {1024, 700};
+  w.frames(3);
+  CHECK(w.desk->view.pixels == zoomed);
+}

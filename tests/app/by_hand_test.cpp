@@ -11,7 +11,7 @@ struct Empty : Windowless {
   Empty() : Windowless(frost) {
     desk->session.begin("format = 1\n\n[course]\ntitle = \"Mine\"\nfirst_day = 2027-01-12\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n\n[thread.fine]\npearl = 8\n");
     settle();
-    desk->view = {-20, -20, 12, false};
+    desk->view = {-20, -20, 12, false, false, 0, 0};
     settle();
   }
   course::Course course() const { return file::read(desk->session.text()).course; }
