@@ -1,8 +1,5 @@
 #include "app/window.h"
 
-#include <GLFW/glfw3.h>
-#include <backends/imgui_impl_glfw.h>
-#include <backends/imgui_impl_opengl3.h>
 #include <fmt/format.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -11,6 +8,7 @@
 #include <cstdlib>
 #include <utility>
 
+#include "app/glfw_window.h"
 #include "app/panels.h"
 #include "app/settings.h"
 #include "assets/assets.h"
@@ -47,59 +45,12 @@ void drop_texture(void* texture) {
   glDeleteTextures(1, &name);
 }
 
-/// GLFW and the toolkit, let go of in the right order.
-class Window {
- public:
-  bool open() {
-    if (glfwInit() == 0) return false;
-    glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
-    glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 2);
-    glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
-    glfwWindowHint(GLFW_SCALE_TO_MONITOR, GLFW_TRUE);
-    window_ = glfwCreateWindow(1440, 900, "Tellekant", nullptr, nullptr);
-    if (!window_) return false;
-    glfwSetWindowSizeLimits(window_, 1024, 700, GLFW_DONT_CARE, GLFW_DONT_CARE);
-    glfwMakeContextCurrent(window_);
-    glfwSwapInterval(1);
-    ImGui::CreateContext();
-    ImGui::GetIO().IniFilename = nullptr;
-    ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
-    ImGui_ImplGlfw_InitForOpenGL(window_, true);
-    ImGui_ImplOpenGL3_Init("#version 150");
-    return true;
-  }
-  ~Window() {
-    if (ImGui::GetCurrentContext()) {
-      ImGui_ImplOpenGL3_Shutdown();
-      ImGui_ImplGlfw_Shutdown();
-      ImGui::DestroyContext();
-    }
-    if (window_) glfwDestroyWindow(window_);
-    glfwTerminate();
-  }
-  GLFWwindow* handle() const { return window_; }
-  float scale() const {
-    float x = 1, y = 1;
-    glfwGetWindowContentScale(window_, &x, &y);
-    return x;
-  }
-
- private:
-  GLFWwindow* window_ = nullptr;
-};
-
 void draw(Desk& desk, GLFWwindow* window, double seconds) {
-  ImGui_ImplOpenGL3_NewFrame();
-  ImGui_ImplGlfw_NewFrame();
+  GlfwWindow::begin();
   ImGui::NewFrame();
   frame(desk, ImGui::GetIO().DisplaySize.x, ImGui::GetIO().DisplaySize.y, seconds);
   ImGui::Render();
-  int width = 0, height = 0;
-  glfwGetFramebufferSize(window, &width, &height);
-  glViewport(0, 0, width, height);
-  glClear(GL_COLOR_BUFFER_BIT);
-  ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
-  glfwSwapBuffers(window);
+  GlfwWindow::show(window);
 }
 
 /// Hands the folder to the desktop's own viewer; nothing happens where there is none.
@@ -165,8 +116,8 @@ int run_window(const std::optional<std::string>& file) {
     fmt::print(stderr, "tellekant-desk: {}\n", phrases.error().what);
     return 2;
   }
-  Window window;
-  if (!window.open()) {
+  GlfwWindow window;
+  if (!window.open(1440, 900)) {
     fmt::print(stderr, "tellekant-desk: no window can be opened here: is there a screen, and OpenGL 3.2?\n");
     return 3;
   }

@@ -8,5 +8,7 @@ namespace app {
 
 /// Opens the window, runs until it is closed; the exit code. `file`: a course to open, or none.
 int run_window(const std::optional<std::string>& file);
+/// Measures frames without a window, in one where there is a screen, and edits; prints a table; the exit code.
+int run_measure(const std::string& file);
 
 }  // namespace app
