@@ -96,6 +96,7 @@ void card(Desk& desk, const plan::LessonPlan& lesson, float width, float height)
     drag_and_drop(desk, lesson.number);
     lesson_menu(desk, lesson.number);
   }
+  if (!ImGui::IsItemVisible()) return;  // a list never leaves out by itself what cannot be seen
   ImDrawList& draw = *ImGui::GetWindowDrawList();
   draw.AddRectFilled(at, {at.x + width, at.y + height}, paint(hovered ? desk.theme.hover : desk.theme.panel), 8 * s);
   draw.AddRect(at, {at.x + width, at.y + height}, paint(chosen ? desk.theme.deep : desk.theme.line), 8 * s, 0, chosen ? 2 * s : 1);

@@ -24,13 +24,16 @@ struct FramesAt {
 };
 
 struct MeasuredFrames {
-  std::string where;  ///< "without a window", "in a window"
+  std::string where;  ///< "without a window, processor time", "in a window ..."
   std::vector<FramesAt> scales;
 };
+
+enum class Timed { processor, wall };
 
 /// The part of a frame that differs: how the toolkit begins it, and how what is drawn is shown.
 struct Stage {
   std::string where;
+  Timed timed = Timed::processor;
   std::function<void()> begin;
   std::function<void()> show;
 };

@@ -42,7 +42,7 @@ bool measure_in_window(Desk& desk) {
   }
   glfwSwapInterval(0);
   const auto* by = reinterpret_cast<const char*>(glGetString(GL_RENDERER));
-  const Stage stage{fmt::format("in a window drawn by {}", by ? by : "OpenGL"), GlfwWindow::begin, [&] {
+  const Stage stage{fmt::format("in a window drawn by {}, wall clock", by ? by : "OpenGL"), Timed::wall, GlfwWindow::begin, [&] {
                       GlfwWindow::show(window.handle());
                       glFinish();
                     }};
@@ -65,7 +65,7 @@ int run_measure(const std::string& file) {
   fmt::print("{}: {} stitches, window of {} by {}\n\n", file, stitches, wide, high);
   {
     Bare bare(wide, high);
-    if (!measure_in(desk, bare.fonts(1), {"without a window", [] {}, [] {}})) return 3;
+    if (!measure_in(desk, bare.fonts(1), {"without a window, processor time", Timed::processor, [] {}, [] {}})) return 3;
   }
   if (!measure_in_window(desk)) return 3;
   fmt::print("{}", table_of_edits(measure_edits(desk.session), stitches));

@@ -1,5 +1,6 @@
 #include "app/window.h"
 
+#include <backends/imgui_impl_opengl3.h>
 #include <fmt/format.h>
 #include <sys/wait.h>
 #include <unistd.h>

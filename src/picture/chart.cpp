@@ -1,34 +1,12 @@
 #include "picture/chart.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <map>
+
+#include "picture/far_cells.h"
 
 namespace picture {
-
-ChartIndex::ChartIndex(const course::Course& course, const plan::Plan& plan) {
-  std::map<std::pair<int, cloth::Stitch>, int> first;
-  for (const guide::PlacedTrail& trail : plan.trails)
-    for (const guide::Section& section : trail.sections)
-      for (int k = section.first; k <= section.last; ++k) {
-        const trail::Worked& w = trail.trail.stitches[static_cast<std::size_t>(k)];
-        int& lesson = first[{trail.part, cloth::Stitch{w.up, w.down}.normal()}];
-        lesson = lesson == 0 ? section.lesson : std::min(lesson, section.lesson);
-      }
-  for (std::size_t p = 0; p < course.parts.size(); ++p)
-    for (const cloth::Stitch& stitch : course.parts[p].work.stitches) {
-      const auto found = first.find({static_cast<int>(p), stitch.normal()});
-      index_.add(stitch, static_cast<int>(part_.size()));
-      part_.push_back(static_cast<int>(p));
-      lesson_.push_back(found == first.end() ? 0 : found->second);
-    }
-}
-
-std::vector<ChartIndex::Lying> ChartIndex::in(cloth::Box box) const {
-  std::vector<Lying> lying;
-  for (const int n : index_.in(box)) lying.push_back({index_.stitch(n), part_[static_cast<std::size_t>(n)], lesson_[static_cast<std::size_t>(n)]});
-  return lying;
-}
 
 namespace {
 
@@ -46,10 +24,28 @@ class Chart {
     for (int n = static_cast<int>(std::floor(view_.y)) - 1; n <= view_.y + view_.height + 1; ++n) grid_line(n, shift, false, finest);
   }
 
-  void stitches(const std::vector<ChartIndex::Lying>& lying) {
-    for (const int layer : {2, 1, 0})  // later work lies undermost, this lesson's uppermost
-      for (const ChartIndex::Lying& s : lying)
-        if (layer_of(s) == layer && (layer < 2 || view_.later || s.part == view_.picked)) stitch(s, layer);
+  /// Later work lies undermost, this lesson's uppermost.
+  void stitches(const ChartIndex& index, cloth::Box box) {
+    std::array<std::vector<ChartIndex::Lying>, 3> layers;
+    index.each_in(box, [&](const ChartIndex::Lying& s) {
+      const int layer = layer_of(s);
+      if (shown(s, layer)) layers[static_cast<std::size_t>(layer)].push_back(s);
+    });
+    for (const int layer : {2, 1, 0})
+      for (const ChartIndex::Lying& s : layers[static_cast<std::size_t>(layer)]) stitch(s, layer);
+  }
+
+  /// Where single stitches are too fine to see: which squares of the cloth have any, the uppermost layer of each, in level runs.
+  void far_stitches(const ChartIndex& index, cloth::Box box) {
+    FarCells cells(view_);
+    index.each_in(box, [&](const ChartIndex::Lying& s) {
+      const int layer = layer_of(s);
+      if (shown(s, layer)) cells.mark(at(s.stitch.a), at(s.stitch.b), s.part == view_.picked ? FarCells::picked : static_cast<std::uint8_t>(3 - layer));
+    });
+    cells.each_run([&](list::Rect rect, std::uint8_t rank) {
+      const int layer = rank == FarCells::picked ? 0 : 3 - rank;
+      list_.add(role_of(layer), list::Panel{rect, 0, true, rank == FarCells::picked ? colours_.accent : colour_of(layer), 0, {}});
+    });
   }
 
   void needle(const guide::PlacedTrail& trail, int stitch_number) {
@@ -59,6 +55,8 @@ class Chart {
       for (int k = std::max(1, from); k <= stitch_number; ++k) back(stitches[k - 1].down, stitches[k].up);
     const trail::Worked& w = stitches[static_cast<std::size_t>(stitch_number)];
     stroke(list::Role::stitch_now, at(w.up), at(w.down), 0.34, colours_.accent);
+    constexpr double around = 2;  // threads: the mark and its number
+    if (!sees(at(w.up), at(w.down), around)) return;
     list_.add(list::Role::hole_up, list::Disc{at(w.up), 0.32, colours_.accent, 0, colours_.accent});
     list_.add(list::Role::hole_down, list::Disc{at(w.down), 0.32, colours_.ground, 0.12, colours_.accent});
     number(w.up, 2 * stitch_number + 1);
@@ -74,21 +72,30 @@ class Chart {
 
   int layer_of(const ChartIndex::Lying& s) const { return s.lesson == view_.lesson ? 0 : s.lesson != 0 && s.lesson < view_.lesson ? 1 : 2; }
 
+  bool shown(const ChartIndex::Lying& s, int layer) const { return layer < 2 || view_.later || s.part == view_.picked; }
+  list::Colour colour_of(int layer) const { return layer == 0 ? colours_.now : layer == 1 ? colours_.before : colours_.later; }
+  static list::Role role_of(int layer) { return layer == 0 ? list::Role::stitch_now : layer == 1 ? list::Role::stitch_before : list::Role::stitch_later; }
+
   void stitch(const ChartIndex::Lying& s, int layer) {
-    const list::Colour colour = s.part == view_.picked ? colours_.accent : layer == 0 ? colours_.now : layer == 1 ? colours_.before : colours_.later;
-    const list::Role role = layer == 0 ? list::Role::stitch_now : layer == 1 ? list::Role::stitch_before : list::Role::stitch_later;
+    const list::Colour colour = s.part == view_.picked ? colours_.accent : colour_of(layer);
     const double width = layer == 2 ? 0.18 : 0.34, gap = 0.22;
     list::Point a = at(s.stitch.a), b = at(s.stitch.b);
     const double length = std::hypot(b.x - a.x, b.y - a.y), dx = (b.x - a.x) / length * gap, dy = (b.y - a.y) / length * gap;
-    stroke(role, {a.x + dx, a.y + dy}, {b.x - dx, b.y - dy}, width, colour);
+    stroke(role_of(layer), {a.x + dx, a.y + dy}, {b.x - dx, b.y - dy}, width, colour);
   }
 
   void back(cloth::Hole from, cloth::Hole to) {
     stroke(list::Role::back_thread, at(from), at(to), 0.12, colours_.accent, list::Dash::back);
   }
 
+  /// Is any of the rectangle round both points, widened, within the view?
+  bool sees(list::Point a, list::Point b, double by) const {
+    return std::max(a.x, b.x) + by > 0 && std::min(a.x, b.x) - by < view_.width && std::max(a.y, b.y) + by > 0 && std::min(a.y, b.y) - by < view_.height;
+  }
+
   void stroke(list::Role role, list::Point a, list::Point b, double width, list::Colour colour, list::Dash dash = list::Dash::none,
               list::Cap cap = list::Cap::round) {
+    if (!sees(a, b, width / 2)) return;
     list::Item& item = list_.items.emplace_back();
     item.role = role;
     list::Stroke& line = item.what.emplace<list::Stroke>();
@@ -112,6 +119,7 @@ class Chart {
     const double hairline = std::max(0.02, 1 / std::max(1.0, view_.pixels));
     const list::Colour colour = fourth ? colours_.grid_fourth : colours_.grid;
     const double v = n + shift - (upright ? view_.x : view_.y);
+    if (v < 0 || v > (upright ? view_.width : view_.height)) return;
     upright ? stroke(list::Role::grid, {v, 0}, {v, view_.height}, hairline, colour, list::Dash::none, list::Cap::flat)
             : stroke(list::Role::grid, {0, v}, {view_.width, v}, hairline, colour, list::Dash::none, list::Cap::flat);
   }
@@ -132,7 +140,8 @@ cloth::Box seen(const ChartView& view) {
 list::List chart(const course::Course&, const plan::Plan& plan, const ChartIndex& index, const ChartView& view, const ChartColours& colours) {
   Chart chart(view, colours);
   chart.grid();
-  chart.stitches(index.in(seen(view)));
+  constexpr double too_fine = 2.5;  // pixels of a thread
+  view.pixels < too_fine ? chart.far_stitches(index, seen(view)) : chart.stitches(index, seen(view));
   if (view.needle) chart.needle(plan.trails[static_cast<std::size_t>(view.needle->trail)], view.needle->stitch);
   return chart.take();
 }

@@ -2,15 +2,15 @@
 // listed.
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
-#include "cloth/index.h"
 #include "list/list.h"
 #include "plan/plan.h"
 
 namespace picture {
 
-/// What lies where in one plan, made once.
+/// What lies where in one plan, made once: stitches by tiles of the cloth, so that only what is seen is looked at.
 class ChartIndex {
  public:
   ChartIndex(const course::Course& course, const plan::Plan& plan);
@@ -18,13 +18,30 @@ class ChartIndex {
     cloth::Stitch stitch;
     int part = 0;
     int lesson = 0;  ///< the first lesson that works it; 0 where none does
+    int number = 0;  ///< in order of part and stitch
   };
-  /// In order of part and stitch.
+  /// Those that touch the box, in order of part and stitch.
   std::vector<Lying> in(cloth::Box box) const;
+  /// The same, told one after another tile by tile.
+  template <class Tell>
+  void each_in(cloth::Box box, const Tell& tell) const {
+    const int first_row = std::max(first_row_, tile(box.y0 - reach_)), last_row = std::min(last_row_, tile(box.y1 + reach_));
+    const int first = tile(box.x0 - reach_), last = tile(box.x1 + reach_);
+    for (int row = first_row; row <= last_row; ++row)
+      for (auto at = from(row, first); at != tiled_.end() && at->row == row && at->column <= last; ++at)
+        if (cloth::touches(at->lying.stitch, box)) tell(at->lying);
+  }
 
  private:
-  cloth::Index index_;
-  std::vector<int> part_, lesson_;
+  struct Tiled {
+    int row = 0, column = 0;  ///< the tile of the stitch's first end
+    Lying lying;
+  };
+  static int tile(int v);
+  std::vector<Tiled>::const_iterator from(int row, int column) const;
+  std::vector<Tiled> tiled_;  ///< by row, column, number
+  int reach_ = 0;             ///< threads from a stitch's first end to its other one, at most
+  int first_row_ = 0, last_row_ = -1;
 };
 
 /// The chart's colours; light and dark are the caller's.

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-
 namespace paint {
 namespace {
 
@@ -64,10 +63,16 @@ class Player {
     }
   }
   void piece(ImVec2 a, ImVec2 b, const list::Stroke& stroke, float width) {
-    draw_.AddLine(a, b, colour(stroke.colour), width);
-    if (stroke.cap != list::Cap::round || width < 3) return;
-    draw_.AddCircleFilled(a, width / 2, colour(stroke.colour));
-    draw_.AddCircleFilled(b, width / 2, colour(stroke.colour));
+    if (stroke.cap != list::Cap::round || width < 3) {
+      draw_.AddLine(a, b, colour(stroke.colour), width);
+      return;
+    }
+    constexpr float half_turn = 3.14159265F;
+    const float way = std::atan2(b.y - a.y, b.x - a.x);
+    const int segments = std::clamp(static_cast<int>(width), 4, 16);
+    draw_.PathArcTo(a, width / 2, way + half_turn / 2, way + 1.5F * half_turn, segments);
+    draw_.PathArcTo(b, width / 2, way - half_turn / 2, way + half_turn / 2, segments);
+    draw_.PathFillConvex(colour(stroke.colour));
   }
 
   const Screen& screen_;
