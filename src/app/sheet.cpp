@@ -46,7 +46,7 @@ void start(Desk& desk) {
     const guide::CountIn shown = shown_count(desk, count_in);
     wrapped(say::count_in(desk.voice(), shown));
     if (shown.proof) quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));
-    if (!count_in.others.empty() && ImGui::SmallButton(desk.say("desk.another-landmark").c_str())) ++desk.alternative;
+    if (!count_in.others.empty() && ImGui::SmallButton(fmt::format("{}##{}.{}", desk.say("desk.another-landmark"), count_in.trail, count_in.section).c_str())) ++desk.alternative;
   }
 }
 

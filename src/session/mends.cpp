@@ -51,10 +51,17 @@ std::optional<Edit> take_out_doubled(const Course& course, const Snag& snag) {
   return with_work(snag.lesson - 1, std::move(work), "take out doubled work");
 }
 
-std::optional<Edit> put_in_order(const Snag& snag) {
+/// Only the work that comes too early goes into the lesson that it must wait for, behind what is there.
+std::optional<Edit> put_in_order(const Course& course, const Snag& snag) {
   const auto lesson = static_cast<int>(number(snag, "lesson")), before = static_cast<int>(number(snag, "before"));
-  if (lesson < 1 || before <= lesson) return std::nullopt;  // within one lesson its work is to be ordered by hand
-  return move_lesson(lesson - 1, before - 1);
+  if (lesson < 1 || before <= lesson || before > static_cast<int>(course.lessons.size())) return std::nullopt;  // within one lesson it is to be ordered by hand
+  const auto& work = course.lessons[static_cast<std::size_t>(lesson - 1)].work;
+  for (std::size_t i = 0; i < work.size(); ++i) {
+    const bool pass = snag.rule == "pass-order" && work[i].pass == number(snag, "pass");
+    const bool stretch = snag.rule == "stretch-order" && work[i].first.value_or(1) == number(snag, "first");
+    if (work[i].part == snag.part && (pass || stretch)) return move_work(course, lesson - 1, static_cast<int>(i), before - 1);
+  }
+  return std::nullopt;
 }
 
 Edit without(std::string name, const file::TableName& table, std::vector<std::string> keys) {
@@ -76,7 +83,7 @@ std::optional<Edit> begin_at_nearest(const Snag& snag) {
 std::optional<Edit> mend(const Course& course, const Snag& snag) {
   if (snag.rule == "part-in-no-lesson" || snag.rule == "work-forgotten") return put_into_last_lesson(course, snag);
   if (snag.rule == "work-doubled") return take_out_doubled(course, snag);
-  if (snag.rule == "pass-order" || snag.rule == "stretch-order") return put_in_order(snag);
+  if (snag.rule == "pass-order" || snag.rule == "stretch-order") return put_in_order(course, snag);
   if (snag.rule == "lesson-empty" && snag.lesson > 0) return remove_lesson(snag.lesson - 1);
   if (snag.rule == "cloth-size") return without("let the cloth fit the design", {"cloth", 0}, {"size_threads", "middle"});
   if (snag.rule == "begin-at-missed") return begin_at_nearest(snag);
