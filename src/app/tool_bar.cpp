@@ -11,10 +11,16 @@ namespace {
 struct ToolChoice {
   std::string label, hint, kind;  ///< kind: empty for picking
 };
+/// What the craft's word means, and how it is drawn.
+std::string hint_of(const Desk& desk, std::string_view kind) {
+  const std::string key = "desk.kind." + std::string(kind);
+  return desk.phrases.has(key) ? desk.say(key) + "\n" + desk.say("desk.draw.hint") : desk.say("desk.draw.hint");
+}
+
 std::vector<ToolChoice> tools_of(const Desk& desk) {
   std::vector<ToolChoice> tools{{desk.say("desk.pick"), desk.say("desk.pick.hint"), {}}};
   for (const stitch::Kind* kind : stitch::kinds())
-    if (session::begin_shape(kind->name, {})) tools.push_back({desk.say("desk.draw-kind", {{"kind", std::string(kind->name)}}), desk.say("desk.draw.hint"), std::string(kind->name)});
+    if (session::begin_shape(kind->name, {})) tools.push_back({desk.say("desk.draw-kind", {{"kind", std::string(kind->name)}}), hint_of(desk, kind->name), std::string(kind->name)});
   return tools;
 }
 
