@@ -65,6 +65,7 @@ void file_panel(Desk& desk) {
   ImGui::TextUnformatted(desk.say(opening ? "desk.open" : "desk.save-as").c_str());
   ImGui::PopFont();
   ImGui::SetNextItemWidth(-1);
+  if (ImGui::IsWindowAppearing()) ImGui::SetKeyboardFocusHere();
   const bool entered = input_text("##path", desk.typed);
   ImGui::BeginChild("entries", {0, -90 * desk.scale}, true);
   if (ImGui::Selectable(desk.say("desk.folder-above").c_str(), false, ImGuiSelectableFlags_DontClosePopups)) {
