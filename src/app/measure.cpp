@@ -72,6 +72,7 @@ void count_triangles(const ImDrawData& drawn, FrameCost& cost) {
 
 MeasuredFrames measure_frames(Desk& desk, const Stage& stage, float width, float height) {
   MeasuredFrames measured{stage.where, {}};
+  one_frame(desk, stage, width, height);  // before a first frame the toolkit has no type to measure with
   const Area area = cloth_area(desk, width, height);
   const cloth::Box box = course::extent(*desk.course());
   for (int s = 0; s < scales; ++s) {

@@ -94,3 +94,14 @@ TEST_CASE("edits are timed to their plans, and taken back") {
   CHECK(app::measure_edits(w.desk->session).size() == 20);
   CHECK(w.desk->session.text() == before);
 }
+
+TEST_CASE("frames are measured at every scale, and nothing much is submitted that cannot be seen") {
+  Windowless w(std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml");
+  const app::MeasuredFrames measured = app::measure_frames(*w.desk, {"here", app::Timed::processor, [] {}, [] {}}, 1440, 900);
+  CHECK(measured.scales.size() == 12);
+  for (const app::FramesAt& at : measured.scales)
+    for (const app::FrameCost& cost : at.frames) {
+      CHECK(cost.visible > 0);
+      CHECK(cost.submitted <= 1.25 * static_cast<double>(cost.visible));
+    }
+}
