@@ -40,7 +40,8 @@ std::optional<session::Handle> handle_at(const Desk& desk, Area area, int part, 
 
 std::vector<cloth::Hole> corners_of(const course::Part& part) {
   std::vector<cloth::Hole> corners;
-  for (const stitch::Leg& leg : part.work.legs) corners.insert(corners.end(), {leg.from, leg.to});
+  for (const stitch::Leg& leg : part.work.legs)
+    if (leg.place == 0) corners.insert(corners.end(), {leg.from, leg.to});
   return corners;
 }
 

@@ -20,6 +20,14 @@ std::optional<std::pair<int, int>> gap(const guide::PlacedTrail& trail) {
   return from < n ? std::optional(std::pair(from, n - 1)) : std::nullopt;
 }
 
+/// Stitches of the same pass at earlier places of the part: its work is counted through all of them.
+int before(const plan::Plan& plan, const guide::PlacedTrail& of) {
+  int n = 0;
+  for (const auto& trail : plan.trails)
+    if (trail.part == of.part && trail.pass == of.pass && trail.place < of.place) n += static_cast<int>(trail.trail.stitches.size());
+  return n;
+}
+
 }  // namespace
 
 void work_forgotten(const course::Course& course, const plan::Plan& plan, Snags& snags) {
@@ -37,7 +45,7 @@ void work_forgotten(const course::Course& course, const plan::Plan& plan, Snags&
       continue;
     }
     Snag snag = snag_for(course, trail.part, "work-forgotten");
-    snag.numbers = {{"first", missing->first + 1}, {"last", missing->second + 1}, {"pass", trail.pass}};
+    snag.numbers = {{"first", before(plan, trail) + missing->first + 1}, {"last", before(plan, trail) + missing->second + 1}, {"pass", trail.pass}};
     snag.at = trail.trail.stitches[missing->first].up;
     snags.push_back(std::move(snag));
   }

@@ -1,5 +1,6 @@
 // The order that the craft demands of one part: the first pass before the second, and each pass from its start on.
 #include <map>
+#include <tuple>
 
 #include "check/rules.h"
 
@@ -27,11 +28,11 @@ void stretches(const course::Course& course, const guide::PlacedTrail& trail, Sn
 }  // namespace
 
 void work_order(const course::Course& course, const plan::Plan& plan, Snags& snags) {
-  std::map<std::pair<int, int>, const guide::PlacedTrail*> by_pass;
-  for (const auto& trail : plan.trails) by_pass[{trail.part, trail.pass}] = &trail;
+  std::map<std::tuple<int, int, int>, const guide::PlacedTrail*> by_pass;
+  for (const auto& trail : plan.trails) by_pass[{trail.part, trail.pass, trail.place}] = &trail;
   for (const auto& trail : plan.trails) {
     stretches(course, trail, snags);
-    const auto first = by_pass.find({trail.part, trail.pass - 1});
+    const auto first = by_pass.find({trail.part, trail.pass - 1, trail.place});
     if (first == by_pass.end() || trail.sections.empty() || first->second->sections.empty()) continue;
     const guide::Section& ends = first->second->sections.back();
     const guide::Section& starts = trail.sections.front();

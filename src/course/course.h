@@ -12,6 +12,7 @@
 #include "cloth/size.h"
 #include "course/choices.h"
 #include "stitch/kind.h"
+#include "stitch/repeat.h"
 
 namespace course {
 
@@ -39,12 +40,6 @@ struct Thread {
   Place place;
 };
 
-struct Symmetry {
-  int turn = 1;          ///< 1, 2 or 4
-  std::string mirror;    ///< "", "x", "y", "xy"
-  double about_x = 0, about_y = 0;
-};
-
 struct Part {
   std::string name;
   std::string kind;
@@ -53,7 +48,8 @@ struct Part {
   std::optional<cloth::Hole> begin_at;
   std::optional<cloth::Hole> count_from;  ///< the teacher's own landmark hole, checked
   stitch::Values values;                  ///< the kind's own keys, defaults filled in
-  stitch::Work work;                      ///< what the kind made of them
+  stitch::Repeat repeat;
+  stitch::Work work;                      ///< what the kind made of them, at all its places
   Place place;                            ///< of its name
   std::map<std::string, Place, std::less<>> key_places;  ///< of each written key's value
 };

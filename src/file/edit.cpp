@@ -130,6 +130,8 @@ std::string in_toml(std::string_view text) {
 
 std::string in_toml(cloth::Hole hole) { return fmt::format("[{}, {}]", hole.x, hole.y); }
 
+std::string in_toml_halves(cloth::Hole twice) { return fmt::format("[{}, {}]", twice.x / 2.0, twice.y / 2.0); }
+
 std::string in_toml(const std::vector<std::string>& texts) {
   std::string out = "[";
   for (const std::string& text : texts) out += (out.size() > 1 ? ", " : "") + in_toml(text);

@@ -24,6 +24,7 @@ struct Pair {
 
 std::string in_toml(std::string_view text);  ///< a basic string
 std::string in_toml(cloth::Hole hole);       ///< [x, y]
+std::string in_toml_halves(cloth::Hole twice);  ///< [x, y] of a place given in half threads: {3, 4} is [1.5, 2]
 std::string in_toml(const std::vector<std::string>& texts);
 
 /// Each returns the whole new text, or nothing where the table is not there.

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "file/repeat_keys.h"
 #include "file/schema.h"
 #include "file/table_reader.h"
 #include "file/tables.h"
@@ -129,12 +130,11 @@ bool build(const TableReader& table, const stitch::Kind& kind, course::Part& par
 }
 
 PartFacts facts_of(const stitch::Work& work) {
-  PartFacts facts{!work.passes.empty(), {}};
-  for (const stitch::Pass& pass : work.passes) {
-    int n = 0;
-    for (const stitch::Run& run : pass.runs) n += static_cast<int>(run.stitches.size());
-    facts.stitches.push_back(n);
-  }
+  PartFacts facts{!work.passes.empty(), std::vector<int>(static_cast<std::size_t>(work.passes_a_place()), 0)};
+  for (int place = 0; place < work.places; ++place)
+    for (int pass = 1; pass <= work.passes_a_place(); ++pass)
+      for (const stitch::Run& run : work.pass(pass, place).runs)
+        facts.stitches[static_cast<std::size_t>(pass - 1)] += static_cast<int>(run.stitches.size());
   return facts;
 }
 
@@ -153,9 +153,10 @@ class PartReader {
     table.take("notes", read_notes, part.notes);
     table.take("begin_at", read_hole, part.begin_at);
     table.take("count_from", read_hole, part.count_from);
+    const bool repeat_fits = read_repeat(table, part.repeat);
     const bool complete = kind && read_kind_values(table, *kind, part);
     refuse_part_keys(table, kind, is_later_kind(part.kind));
-    reading_.parts.push_back(complete ? work_out(table, *kind, part) : PartFacts{});
+    reading_.parts.push_back(complete && repeat_fits ? work_out(table, *kind, part) : PartFacts{});
     reading_.course.parts.push_back(std::move(part));
   }
 
@@ -163,11 +164,25 @@ class PartReader {
   /// Not called any more once the course has too many stitches: nothing grows beyond the limit by more than one part.
   PartFacts work_out(const TableReader& table, const stitch::Kind& kind, course::Part& part) {
     if (stitches_ > stitch::stitch_limit || !build(table, kind, part)) return {};
-    stitches_ += static_cast<std::int64_t>(part.work.stitches.size());
-    if (stitches_ <= stitch::stitch_limit) return facts_of(part.work);
+    if (!images_fit(table, part)) return {};
+    const auto images = static_cast<std::int64_t>(stitch::images_of(part.repeat).size());
+    if (stitches_ + images * static_cast<std::int64_t>(part.work.stitches.size()) <= stitch::stitch_limit) {
+      if (images > 1) part.work = stitch::repeated(std::move(part.work), part.repeat);
+      stitches_ += static_cast<std::int64_t>(part.work.stitches.size());
+      return facts_of(part.work);
+    }
+    stitches_ += images * static_cast<std::int64_t>(part.work.stitches.size());
     reading_.faults.add(part.place, 1, fmt::format("{} stitches in all up to this part", stitches_),
                         fmt::format("at most {} in a course", stitch::stitch_limit));
     return {};
+  }
+
+  bool images_fit(const TableReader& table, const course::Part& part) {
+    const Node* about = table.find("about");
+    if (!about || stitch::within_limit(part.work, part.repeat)) return true;
+    reading_.faults.add(*about, "a middle that puts an image too far out",
+                        fmt::format("one that keeps every image within {} of 0", stitch::coordinate_limit));
+    return false;
   }
 
   Reading& reading_;

@@ -7,7 +7,7 @@ namespace file {
 namespace {
 
 constexpr std::array<std::string_view, 7> later_kinds{"edge", "satin", "star", "eyelet", "four-sided", "backstitch", "cutwork"};
-constexpr std::array<std::string_view, 23> later_keys{"turn", "mirror", "about", "out", "over", "along", "toward", "step",
+constexpr std::array<std::string_view, 20> later_keys{"out", "over", "along", "toward", "step",
                                                       "centre", "centres", "reach", "points", "size", "legs", "open", "within",
                                                       "leave", "bar_threads", "bars", "weaves", "picots", "fillings", "zone"};
 constexpr std::array<std::string_view, 3> later_stages{"cut", "bars", "fillings"};
@@ -49,7 +49,7 @@ Keys kind_names() {
   return names;
 }
 
-Keys part_keys() { return {"name", "kind", "thread", "begin_at", "count_from", "notes"}; }
+Keys part_keys() { return {"name", "kind", "thread", "turn", "mirror", "about", "begin_at", "count_from", "notes"}; }
 
 Keys part_keys(const stitch::Kind& kind) {
   const Keys all = part_keys();

@@ -71,6 +71,24 @@ std::optional<cloth::Hole> read_hole(const Node& node, FaultList& faults) {
   return read_pair(node, -stitch::coordinate_limit, stitch::coordinate_limit, "a hole [x, y]", faults);
 }
 
+std::optional<cloth::Hole> read_middle(const Node& node, FaultList& faults) {
+  const List* list = node.as<List>();
+  if (!list || list->items.size() != 2) {
+    faults.add(node, list ? fmt::format("a list of {}", list->items.size()) : kind_of_value(node), "a middle [x, y] in whole or half threads");
+    return std::nullopt;
+  }
+  const auto half = [&](const Node& item) -> std::optional<int> {
+    const auto value = read_number(item, -stitch::coordinate_limit, stitch::coordinate_limit, faults);
+    if (!value) return std::nullopt;
+    if (2 * *value == std::floor(2 * *value)) return static_cast<int>(2 * *value);
+    const double down = std::floor(2 * *value) / 2;
+    faults.add(item, found_number(item), fmt::format("whole or half threads, e.g. {} or {}", down, down + 0.5));
+    return std::nullopt;
+  };
+  const auto x = half(list->items[0]), y = half(list->items[1]);
+  return x && y ? std::optional(cloth::Hole{*x, *y}) : std::nullopt;
+}
+
 std::optional<cloth::Hole> read_size(const Node& node, FaultList& faults) {
   return read_pair(node, 1, stitch::coordinate_limit, "a size [width, height]", faults);
 }

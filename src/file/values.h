@@ -20,6 +20,8 @@ std::optional<bool> read_flag(const Node& node, FaultList& faults);
 std::optional<base::Date> read_date(const Node& node, FaultList& faults);
 /// [x, y] in whole numbers from -limit to limit.
 std::optional<cloth::Hole> read_hole(const Node& node, FaultList& faults);
+/// [x, y] in whole or half threads, in the same limits; given in half threads.
+std::optional<cloth::Hole> read_middle(const Node& node, FaultList& faults);
 /// [width, height] in threads, each from 1 to the limit.
 std::optional<cloth::Hole> read_size(const Node& node, FaultList& faults);
 /// "#RRGGBB".

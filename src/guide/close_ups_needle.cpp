@@ -7,9 +7,9 @@ namespace guide {
 namespace {
 
 bool is_turn_about(const course::Course& course, const PlacedTrail& trail) {
-  const auto& passes = course.parts[trail.part].work.passes;
-  const auto pass = static_cast<std::size_t>(trail.pass - 1);
-  return pass < passes.size() && passes[pass].order == stitch::Order::turn_about;
+  const stitch::Work& work = course.parts[trail.part].work;
+  if (trail.pass > work.passes_a_place() || trail.place >= work.places) return false;
+  return work.pass(trail.pass, trail.place).order == stitch::Order::turn_about;
 }
 
 }  // namespace

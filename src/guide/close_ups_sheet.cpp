@@ -49,7 +49,7 @@ Sheet::Sheet(const course::Course& course, const std::vector<PlacedTrail>& trail
   for (std::size_t t = 0; t < trails.size(); ++t)
     for (const Section& s : trails[t].sections)
       if (s.lesson == lesson && s.first <= s.last)
-        parts_.push_back({static_cast<int>(t), s.item, {s.first, s.last}, {s.first, s.last}, Needle(course, trails[t])});
+        parts_.push_back({static_cast<int>(t), s.item, {s.first, s.last}, {s.first, s.last}, Needle(course, trails[t]), &trails[t]});
   std::stable_sort(parts_.begin(), parts_.end(), [](const Part& a, const Part& b) {
     return std::tie(a.item, a.trail, a.section.first) < std::tie(b.item, b.trail, b.section.first);
   });
@@ -95,7 +95,9 @@ Span Sheet::with_lead_in(const Part& part) const {
 void Sheet::show_starts() {
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Part& part = parts_[p];
-    draft(p, Rank::start, Shows::start, first_stitches(part.needle, part.section), {}, part.needle.at(part.section.first).up);
+    const Span numbered = first_stitches(part.needle, part.section);
+    const cloth::Hole hole = part.needle.at(part.section.first).up;
+    if (!shown_at_another_place(part, Shows::start, numbered, hole)) draft(p, Rank::start, Shows::start, numbered, {}, hole);
   }
 }
 
@@ -128,6 +130,20 @@ void Sheet::show_steps() {
   for (const Alike& alike : gathered.all()) show(alike);
 }
 
+/// Is a start or end of the same part and pass shown already that looks the same up to turning, at another place? Then that one speaks for it too.
+bool Sheet::shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole) {
+  const PlacedTrail& own = *part.placed;
+  for (Draft& draft : drafts_) {
+    CloseUp& shown = draft.close_up;
+    const PlacedTrail& other = *parts_[draft.part].placed;
+    if (shown.shows != shows || other.part != own.part || other.pass != own.pass || other.place == own.place) continue;
+    if (signature(parts_[draft.part].needle, {shown.first, shown.last}) != signature(part.needle, numbered)) continue;
+    shown.stands_for.push_back(hole);
+    return true;
+  }
+  return false;
+}
+
 void Sheet::show_ends() {
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Part& part = parts_[p];
@@ -135,9 +151,10 @@ void Sheet::show_ends() {
     if (last != part.work.last) continue;
     const Span numbered = last_stitches(part.needle, part.work);
     if (part.needle.closed() && last + 1 == part.needle.size()) {
+      if (shown_at_another_place(part, Shows::join, numbered, part.needle.at(0).up)) continue;
       draft(p, Rank::end, Shows::join, numbered, {0, std::min(after_join - 1, last)}, part.needle.at(0).up);
       drafts_.back().close_up.wraps = true;
-    } else if (!seen(part)) {
+    } else if (!seen(part) && !shown_at_another_place(part, Shows::end, numbered, part.needle.at(last).down)) {
       draft(p, Rank::end, Shows::end, numbered, {}, part.needle.at(last).down);
     }
   }

@@ -22,6 +22,7 @@ class Sheet {
     int item = 0;
     Span section, work;
     Needle needle;
+    const PlacedTrail* placed = nullptr;
   };
   struct Place {
     std::size_t part = 0;
@@ -49,6 +50,7 @@ class Sheet {
   void show_steps();
   void show_ends();
   bool seen(const Part& part) const;
+  bool shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole);
   void show(const Alike& alike);
   void draft(std::size_t part, Rank rank, Shows shows, const Span& numbered, const Span& also, cloth::Hole own);
 

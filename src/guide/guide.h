@@ -82,6 +82,7 @@ struct CountIn {
 
 struct Mark {
   int part = 0;
+  int place = 0;
   int lesson = 0;  ///< the lesson that first stitches the line
   cloth::Hole hole;
   Count count;

@@ -62,7 +62,7 @@ void Landmarks::read_part(int index) {
     all_.push_back({.part = index, .feature = static_cast<int>(f), .ready = {never}});
   }
   for (auto& [key, ids] : members) {
-    Set set = make_set(index, key.first, key.second, work.closed, std::move(ids));
+    Set set = make_set(index, key.first, key.second, work.closed && work.places == 1, std::move(ids));
     set.name_row = rows[key.first].size() > 1;
     for (std::size_t i = 0; i < set.members.size(); ++i) {
       One& one = all_[set.members[i]];

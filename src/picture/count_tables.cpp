@@ -71,8 +71,10 @@ void add_shared(const Sheet& sheet, int trail, Table& table) {
 std::string title(const Sheet& sheet, int trail) {
   if (sheet.lesson.sections.size() < 2) return sheet.say("page.count.title");
   const course::Part& part = sheet.part(trail);
-  return sheet.say(part.work.passes.size() > 1 ? "page.count.title.pass" : "page.count.title.part",
-                   {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(trail).pass}}});
+  const std::string key = part.work.passes_a_place() > 1 ? "page.count.title.pass" : "page.count.title.part";
+  return sheet.say(key + (part.work.places > 1 ? "-place" : ""), {{"part", part.name},
+                                                                  {"pass", words::Ordinal{sheet.trail(trail).pass}},
+                                                                  {"place", std::int64_t{sheet.trail(trail).place + 1}}});
 }
 
 Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lines) {

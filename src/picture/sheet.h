@@ -30,7 +30,7 @@ struct Sheet {
   std::string all_of(const std::vector<std::string>& items) const;
   const guide::PlacedTrail& trail(int t) const { return plan.trails[t]; }
   const course::Part& part(int t) const { return course.parts[plan.trails[t].part]; }
-  const stitch::Pass& pass(int t) const { return part(t).work.passes[plan.trails[t].pass - 1]; }
+  const stitch::Pass& pass(int t) const { return part(t).work.pass(plan.trails[t].pass, plan.trails[t].place); }
   bool by_rows(int t) const { return pass(t).order == stitch::Order::turn_about; }
   /// The row of the part that is row `run` of the trail's pass.
   int row(int t, int run) const { return plan.trails[t].pass - 1 + run; }

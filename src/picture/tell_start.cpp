@@ -13,8 +13,10 @@ std::string heading(const Sheet& sheet, const guide::CloseUp& close_up) {
   const std::string key = goes_on ? "page.start.go-on" : "page.start";
   if (!several) return sheet.say(key);
   const course::Part& part = sheet.part(close_up.trail);
-  const bool passes = part.work.passes.size() > 1;
-  return sheet.say(key + (passes ? ".pass" : ".part"), {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(close_up.trail).pass}}});
+  const bool passes = part.work.passes_a_place() > 1;
+  const guide::PlacedTrail& trail = sheet.trail(close_up.trail);
+  return sheet.say(key + (passes ? ".pass" : ".part") + (part.work.places > 1 ? "-place" : ""),
+                   {{"part", part.name}, {"pass", words::Ordinal{trail.pass}}, {"place", std::int64_t{trail.place + 1}}});
 }
 
 std::string tail(const Sheet& sheet, const guide::CloseUp& close_up) {
@@ -27,6 +29,23 @@ std::string tail(const Sheet& sheet, const guide::CloseUp& close_up) {
   return sheet.say("page.tail.waste", {{"cm", words::Decimal{sheet.course.choices.habits.first_tail_cm, 0}}});
 }
 
+/// Where the same start is made at further places of a repeated part: each with its own count.
+void tell_further_places(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const guide::PlacedTrail& own = sheet.trail(close_up.trail);
+  for (std::size_t i = 1; i < close_up.stands_for.size(); ++i)
+    for (const guide::CountIn& count_in : sheet.plan.count_ins) {
+      const guide::PlacedTrail& other = sheet.trail(count_in.trail);
+      if (count_in.lesson != close_up.lesson || count_in.hole != close_up.stands_for[i] || other.part != own.part || other.pass != own.pass ||
+          other.place == own.place)
+        continue;
+      telling.strong(sheet.say("page.start.again", {{"place", std::int64_t{other.place + 1}}}));
+      telling.paragraph(say::count_in(sheet.voice, count_in));
+      if (!count_in.proof) continue;
+      telling.strong(sheet.say("page.to-be-sure"));
+      telling.paragraph(say::proof(sheet.voice, *count_in.proof));
+    }
+}
+
 }  // namespace
 
 void tell_count_in(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling) {
@@ -34,9 +53,11 @@ void tell_count_in(const Sheet& sheet, const guide::CloseUp& close_up, const Clo
   std::vector<std::string> said{tail(sheet, close_up)};
   if (picture.count_in) said.push_back(say::count_in(sheet.voice, *picture.count_in));
   telling.paragraph(sentences(said));
-  if (!picture.proof) return;
-  telling.strong(sheet.say("page.to-be-sure"));
-  telling.paragraph(say::proof(sheet.voice, *picture.proof));
+  if (picture.proof) {
+    telling.strong(sheet.say("page.to-be-sure"));
+    telling.paragraph(say::proof(sheet.voice, *picture.proof));
+  }
+  tell_further_places(sheet, close_up, telling);
 }
 
 void tell_start(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling) {

@@ -13,7 +13,7 @@ struct Stretch {
 };
 
 const stitch::Pass& pass_of(const course::Course& course, const guide::PlacedTrail& trail) {
-  return course.parts[trail.part].work.passes[trail.pass - 1];
+  return course.parts[trail.part].work.pass(trail.pass, trail.place);
 }
 
 std::vector<Stretch> row_stretches(const guide::PlacedTrail& trail, const guide::Section& section) {
@@ -82,7 +82,8 @@ void blocks(const course::Course& course, const std::vector<guide::PlacedTrail>&
   const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
   if (whole) {
     std::vector<std::vector<int>> flights;
-    for (const stitch::Leg& leg : course.parts[trail.part].work.legs) flights.push_back({leg.blocks});
+    for (const stitch::Leg& leg : course.parts[trail.part].work.legs)
+      if (leg.place == trail.place) flights.push_back({leg.blocks});
     if (flights.size() > 1) add_grouped(CountLine::flight, t, flights, lines);
   }
   lines.push_back({!whole ? CountLine::section_total : trail.trail.closed ? CountLine::whole_round : CountLine::whole_run, t,

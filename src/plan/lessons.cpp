@@ -43,12 +43,27 @@ int lengths_in(const trail::Trail& trail, int first, int last) {
   return static_cast<int>(begun) + (goes_on ? 1 : 0);
 }
 
-void add_section(const course::Course& course, const PassOf& pass, const Plan& plan, const Use& use, LessonPlan& lesson) {
+/// One entry a section; places of a repeated part that follow one another are one.
+std::vector<std::string> work_of(const course::Course& course, const std::vector<PassOf>& passes, const Plan& plan, const std::vector<Use>& uses) {
+  std::vector<std::string> work;
+  const auto first = [&](std::size_t i) { return passes[uses[i].trail].before + plan.trails[uses[i].trail].sections[uses[i].section].first; };
+  const auto last = [&](std::size_t i) { return passes[uses[i].trail].before + plan.trails[uses[i].trail].sections[uses[i].section].last; };
+  for (std::size_t i = 0, from = 0; i < uses.size(); ++i) {
+    const PassOf& pass = passes[uses[i].trail];
+    const bool goes_on = i + 1 < uses.size() && passes[uses[i + 1].trail].part == pass.part && passes[uses[i + 1].trail].pass == pass.pass &&
+                         passes[uses[i + 1].trail].place != pass.place && first(i + 1) == last(i) + 1;
+    if (goes_on) continue;
+    work.push_back(work_text(course, pass, first(from), last(i)));
+    from = i + 1;
+  }
+  return work;
+}
+
+void add_section(const course::Course& course, const Plan& plan, const Use& use, LessonPlan& lesson) {
   const guide::PlacedTrail& trail = plan.trails[use.trail];
   const guide::Section& section = trail.sections[use.section];
   const course::Part& part = course.parts[trail.part];
   const int n = section.last - section.first + 1;
-  lesson.work.push_back(work_text(course, pass, section));
   lesson.sections.emplace_back(use.trail, use.section);
   lesson.stitches += n;
   lesson.minutes += n / speed(course, part.kind);
@@ -77,7 +92,8 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     lesson.date = days[i];
     lesson.start = course.start_time;
     lesson.minutes_given = course.minutes;
-    for (const Use& use : uses[i]) add_section(course, passes[use.trail], plan, use, lesson);
+    for (const Use& use : uses[i]) add_section(course, plan, use, lesson);
+    lesson.work = work_of(course, passes, plan, uses[i]);
     if (i < static_cast<int>(course.lessons.size())) from_written(course.lessons[i], lesson);
     plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
     plan.lessons.push_back(std::move(lesson));

@@ -32,7 +32,7 @@ class Maker {
   }
 
  private:
-  const stitch::Pass& pass(const PassOf& of) const { return course_.parts[of.part].work.passes[of.pass - 1]; }
+  const stitch::Pass& pass(const PassOf& of) const { return course_.parts[of.part].work.pass(of.pass, of.place); }
 
   /// The working length that this part's kind is given, as path (front and back) in threads of the cloth.
   trail::Lengths lengths(const course::Part& part) const {
@@ -48,7 +48,7 @@ class Maker {
   trail::Trail started(const PassOf& of, guide::When now) {
     const course::Part& part = course_.parts[of.part];
     const trail::Round round = trail::plan_round(pass(of), rules_);
-    const auto begin_at = of.pass == 1 ? part.begin_at : std::nullopt;
+    const auto begin_at = of.pass == 1 && of.place == 0 ? part.begin_at : std::nullopt;
     const guide::Start start = guide::choose_start(round, on_cloth_, now, begin_at);
     if (start.begin_at_missed) begin_missed(of, start);
     return trail::make_trail(round, start.stitch, rules_, lengths(part));
@@ -70,7 +70,7 @@ class Maker {
   void keep(std::size_t i, trail::Trail trail) {
     const PassOf& of = passes_[i];
     trail_of_[i] = static_cast<int>(plan_.trails.size());
-    plan_.trails.push_back({of.part, of.pass, 0, std::move(trail), of.sections});
+    plan_.trails.push_back({of.part, of.pass, of.place, std::move(trail), of.sections});
     on_cloth_.add(plan_.trails.back());
   }
 
@@ -132,7 +132,7 @@ class Maker {
     const guide::Section& section = trail.sections[s];
     const course::Part& part = course_.parts[trail.part];
     const cloth::Hole hole = trail.trail.stitches[section.first].up;
-    const bool very_first = trail.pass == 1 && section.first == 0;
+    const bool very_first = trail.pass == 1 && trail.place == 0 && section.first == 0;
     auto found = on_cloth_.find(hole, {section.lesson, section.item, section.first}, very_first ? part.count_from : std::nullopt);
     if (found.own_landmark_missing)
       plan_.findings.push_back({.rule = "count-from-missing", .stops = false, .part = trail.part, .lesson = section.lesson, .at = part.count_from,
@@ -146,8 +146,9 @@ class Maker {
     if (trail.sections.empty()) return;
     const guide::Section& section = trail.sections[0];
     for (const stitch::Corner& corner : course_.parts[trail.part].work.corners) {
+      if (corner.place != trail.place) continue;
       auto found = on_cloth_.find(corner.hole, {section.lesson, section.item, 0});
-      plan_.marks.push_back({trail.part, section.lesson, corner.hole, std::move(found.count)});
+      plan_.marks.push_back({trail.part, trail.place, section.lesson, corner.hole, std::move(found.count)});
     }
   }
 

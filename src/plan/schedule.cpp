@@ -42,8 +42,9 @@ struct Cursor {
 };
 
 void take(const course::Course& course, const course::WorkItem& work, PassOf& pass, Cursor& cursor, std::vector<Finding>& findings) {
-  const int first = work.first.value_or(1) - 1;
-  const int last = std::min(work.last.value_or(pass.stitches), pass.stitches) - 1;
+  const int first = std::max(0, work.first.value_or(1) - 1 - pass.before);
+  const int last = std::min(work.last.value_or(pass.before + pass.stitches) - pass.before, pass.stitches) - 1;
+  if (last < first) return;
   const auto free = free_of(pass, first, last);
   int kept = 0;
   for (const auto& [from, to] : free) {
@@ -64,9 +65,12 @@ std::vector<PassOf> passes_of(const course::Course& course) {
   for (std::size_t p = 0; p < course.parts.size(); ++p) {
     if (stopped(course.parts[p])) continue;
     const auto& work = course.parts[p].work;
-    for (std::size_t k = 0; k < work.passes.size(); ++k)
-      if (const int n = stitches_in(work.passes[k]); n > 0)
-        passes.push_back({static_cast<int>(p), static_cast<int>(k) + 1, n, {}});
+    for (int k = 1; k <= work.passes_a_place(); ++k)
+      for (int place = 0, before = 0; place < work.places; ++place)
+        if (const int n = stitches_in(work.pass(k, place)); n > 0) {
+          passes.push_back({static_cast<int>(p), k, place, n, before, {}});
+          before += n;
+        }
   }
   return passes;
 }
@@ -86,11 +90,21 @@ void schedule_written(const course::Course& course, std::vector<PassOf>& passes,
   }
 }
 
-std::string work_text(const course::Course& course, const PassOf& pass, const guide::Section& section) {
+namespace {
+
+int all_stitches(const stitch::Work& work, int pass) {
+  int n = 0;
+  for (int place = 0; place < work.places; ++place) n += stitches_in(work.pass(pass, place));
+  return n;
+}
+
+}  // namespace
+
+std::string work_text(const course::Course& course, const PassOf& pass, int first, int last) {
   const course::Part& part = course.parts[pass.part];
   std::string text = part.name;
-  if (part.work.passes.size() > 1) text += fmt::format(" / pass {}", pass.pass);
-  if (section.first > 0 || section.last < pass.stitches - 1) text += fmt::format(" / {}..{}", section.first + 1, section.last + 1);
+  if (part.work.passes_a_place() > 1) text += fmt::format(" / pass {}", pass.pass);
+  if (first > 0 || last < all_stitches(part.work, pass.pass) - 1) text += fmt::format(" / {}..{}", first + 1, last + 1);
   return text;
 }
 

@@ -13,18 +13,21 @@ namespace plan {
 struct PassOf {
   int part = 0;
   int pass = 1;
+  int place = 0;
   int stitches = 0;
+  int before = 0;  ///< stitches of the same pass at the part's earlier places: ranges of work count on through all places
   std::vector<guide::Section> sections;  ///< in order of stitches
 };
 
-/// Every pass of every part that can be worked, in order of part and pass; no sections yet.
+/// Every pass of every part that can be worked, in order of part, pass and place; no sections yet.
 std::vector<PassOf> passes_of(const course::Course& course);
 
 /// Reads the written lessons into the passes' sections. A stitch already given to an earlier place is taken out of the later one, and said.
 void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<Finding>& findings);
 
 /// "ring", "border / pass 2", "ring / 1..70": the section as the course file would name it.
-std::string work_text(const course::Course& course, const PassOf& pass, const guide::Section& section);
+/// Stitches are counted through all places of the part.
+std::string work_text(const course::Course& course, const PassOf& pass, int first, int last);
 
 /// Stitches a minute of a kind: the teacher's own, else the kind's default.
 double speed(const course::Course& course, std::string_view kind);

@@ -56,7 +56,7 @@ void count_in_of(Json& json, const course::Course& course, const plan::Plan& pla
 
 void mark_of(Json& json, const course::Course& course, const guide::Mark& mark, const say::Voice& voice) {
   json.member("part", std::string_view(course.parts[mark.part].name));
-  json.member("place", 0);
+  json.member("place", mark.place);
   json.key("hole");
   json.hole(mark.hole);
   landmark_of(json, course, mark.count.landmark, voice);

@@ -1,6 +1,8 @@
 // Titles and days of lessons.
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "say/say.h"
 
 namespace say {
@@ -11,8 +13,8 @@ std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<
   const guide::PlacedTrail& trail = plan.trails[where.first];
   const guide::Section& section = trail.sections[where.second];
   const course::Part& part = voice.course.parts[trail.part];
-  const bool passes = part.work.passes.size() > 1;
-  const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
+  const bool passes = part.work.passes_a_place() > 1;
+  const bool whole = part.work.places > 1 || (section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1);
   words::Arguments arguments{{"part", part.name}, {"pass", words::Ordinal{trail.pass}},
                              {"first", std::int64_t{section.first + 1}}, {"last", std::int64_t{section.last + 1}}};
   return voice.phrases.say(fmt::format("lesson-title.{}.{}", passes ? "pass" : "part", whole ? "whole" : "stretch"), arguments);
@@ -24,9 +26,13 @@ std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson)
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
   if (!planned.title.empty()) return planned.title;
   if (planned.sections.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
-  std::string title = section_title(voice, plan, planned.sections[0]);
-  for (std::size_t i = 1; i < planned.sections.size() && i < 3; ++i)
-    title = voice.phrases.say("lesson-title.and", {{"first", title}, {"second", section_title(voice, plan, planned.sections[i])}});
+  std::vector<std::string> names;  // the places of a repeated part have one name
+  for (const auto& section : planned.sections)
+    if (std::string name = section_title(voice, plan, section); std::find(names.begin(), names.end(), name) == names.end())
+      names.push_back(std::move(name));
+  std::string title = names[0];
+  for (std::size_t i = 1; i < names.size() && i < 3; ++i)
+    title = voice.phrases.say("lesson-title.and", {{"first", title}, {"second", names[i]}});
   return words::capitalised(title);
 }
 

@@ -83,6 +83,7 @@ Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint
   for (const auto& [key, value] : moved.values)
     if (const auto* hole = std::get_if<cloth::Hole>(&value)) pairs.push_back({key, file::in_toml(*hole + by)});
   if (moved.begin_at) pairs.push_back({"begin_at", file::in_toml(*moved.begin_at + by)});
+  if (moved.repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(moved.repeat.about_twice + 2 * by)});
   return {"move part", [=](std::string_view text) {
             std::optional<std::string> now(text);
             for (const file::Pair& pair : pairs)
@@ -107,6 +108,9 @@ Edit copy_part(const course::Course& course, int part, cloth::Hole by) {
     const auto* start = key == "start" ? std::get_if<cloth::Hole>(&value) : nullptr;
     pairs.push_back({key, start ? file::in_toml(*start + by) : value_in_toml(value)});
   }
+  if (from.repeat.turn > 1) pairs.push_back({"turn", std::to_string(from.repeat.turn)});
+  if (!from.repeat.mirror.empty()) pairs.push_back({"mirror", file::in_toml(from.repeat.mirror)});
+  if (from.repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(from.repeat.about_twice + 2 * by)});
   return {"copy part", [=](std::string_view text) { return file::with_table(text, part_table(part + 1), pairs); }};
 }
 

@@ -32,7 +32,7 @@ std::optional<Edit> put_into_last_lesson(const Course& course, const Snag& snag)
   const course::Part& part = course.parts[static_cast<std::size_t>(snag.part)];
   std::string item = part.name;
   if (snag.rule == "work-forgotten") {
-    if (part.work.passes.size() > 1) item += fmt::format(" / pass {}", number(snag, "pass"));
+    if (part.work.passes_a_place() > 1) item += fmt::format(" / pass {}", number(snag, "pass"));
     item += fmt::format(" / {}..{}", number(snag, "first"), number(snag, "last"));
   }
   const int last = static_cast<int>(course.lessons.size()) - 1;

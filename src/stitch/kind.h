@@ -67,6 +67,7 @@ struct Pass {
   std::vector<Run> runs;
   Order order = Order::in_turn;
   bool closed = false;  ///< the last run (or each row's last stitch) is followed by the first again
+  int place = 0;        ///< of a repeated part: at which of its places
 };
 
 /// What a student can find by eye once it is stitched.
@@ -86,6 +87,7 @@ struct Feature {
 /// A corner of a line's first row, to be marked with a tacking thread beforehand.
 struct Corner {
   cloth::Hole hole;
+  int place = 0;
 };
 
 /// Something questionable found while the part was worked out.
@@ -105,16 +107,22 @@ struct Leg {
   int stitches = 0; ///< for rows: stitches; for blocks 0
   int blocks = 0;   ///< for blocks: blocks of the flight, shared corner blocks counted in both
   cloth::Hole from, to;
+  int place = 0;
 };
 
 struct Work {
   std::vector<cloth::Stitch> stitches;  ///< every front stitch once
-  std::vector<Pass> passes;
+  std::vector<Pass> passes;  ///< place by place, as many at each; one that adds nothing at its place has no runs
   std::vector<Feature> features;
   std::vector<Corner> corners;
   std::vector<Leg> legs;
   std::vector<Doubt> doubts;
-  bool closed = false;
+  bool closed = false;       ///< its line is, at each place
+  int places = 1;            ///< of a part repeated by turns and mirrors (see repeat.h), else 1
+
+  int passes_a_place() const { return static_cast<int>(passes.size()) / places; }
+  /// `number` from 1, `place` from 0; both must be there.
+  const Pass& pass(int number, int place) const { return passes[static_cast<std::size_t>(place * passes_a_place() + number - 1)]; }
 };
 
 struct Outcome {

@@ -53,6 +53,11 @@ TEST_CASE("row-crosses-itself: a line over its own way") {
   CHECK(rules_of(course_of(part_text("eight", "cable", "[0, 0]", "path = \"E 20, S 20, W 10, N 30\"\nrows = 2\nrows_lie = \"left\""))) == "row-crosses-itself");
 }
 
+TEST_CASE("image-lies-over: images that cross are told at the part, those that share whole stitches are not") {
+  CHECK(rules_of(course_of(part_text("line", "cable", "[-4, 1]", "path = \"E 20\"\nturn = 4\nabout = [0, 0]"))) == "image-lies-over");
+  CHECK(rules_of(course_of(part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4\"\nturn = 4\nabout = [14, 2]"))) == "");
+}
+
 TEST_CASE("lies-over: a cable across blocks is told at both places; one that only touches is not") {
   const auto over = snags_of(course_of(ring + part_text("line", "cable", "[-4, 2]", "path = \"E 20\"\nrows = 2")));
   REQUIRE(over.size() == 1);

@@ -56,27 +56,18 @@ start = [0, 0]
 path = "E 3"
 turn = 4
 mirror = "x"
-about = [0.5, 0]
+about = [0.5, 0.5]
 weaves = 3
 strat = 1
 rows = 3
 )") ==
-        R"(x:14:1: found the key "turn", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
-  turn = 4
-  ^^^^
-x:15:1: found the key "mirror", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
-  mirror = "x"
-  ^^^^^^
-x:16:1: found the key "about", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
-  about = [0.5, 0]
-  ^^^^^
-x:17:1: found the key "weaves", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+        R"(x:17:1: found the key "weaves", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
   weaves = 3
   ^^^^^^
 x:18:1: found the key "strat"; expected a key of [[part]]; did you mean start?
   strat = 1
   ^^^^^
-x:19:1: found the key "rows"; expected a key of [[part]]: name, kind, thread, start, first, path, begin_at, count_from, notes
+x:19:1: found the key "rows"; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
   rows = 3
   ^^^^
 )");
@@ -238,4 +229,52 @@ x:13:11: found the number 13; expected an even number of threads: 12 or 14
   path = "E 13"
             ^^
 )");
+}
+
+namespace {
+
+std::string faults_of_repeat(const std::string& keys) {
+  return faults_with("[[part]]\nname = \"a\"\nkind = \"blocks\"\nthread = \"heavy\"\nstart = [4, 4]\npath = \"E 1\"\n" + keys);
+}
+
+}  // namespace
+
+TEST_CASE("a repeat: right keys") {
+  CHECK(faults_of_repeat("turn = 4\nabout = [0, 0]\n") == "");
+  CHECK(faults_of_repeat("turn = 4\nabout = [0.5, -1.5]\n") == "");
+  CHECK(faults_of_repeat("turn = 2\nabout = [0.5, 0]\n") == "");
+  CHECK(faults_of_repeat("mirror = \"xy\"\nabout = [0.5, 0]\n") == "");
+}
+
+TEST_CASE("a repeat: a middle about which quarter turns leave the holes") {
+  CHECK(faults_of_repeat("turn = 4\nabout = [0.5, 0]\n") ==
+        R"(x:15:9: found a middle about which quarter turns put the image off the holes; expected both numbers whole or both halves, e.g. [1, 0] or [0.5, 0.5]
+  about = [0.5, 0]
+          ^^^^^^^^
+)");
+  CHECK(faults_of_repeat("mirror = \"x\"\nabout = [0.25, 0]\n") ==
+        R"(x:15:10: found the number 0.25; expected whole or half threads, e.g. 0 or 0.5
+  about = [0.25, 0]
+           ^^^^
+)");
+}
+
+TEST_CASE("a repeat: values that are none") {
+  CHECK(faults_of_repeat("turn = 3\nmirror = \"z\"\nabout = 4\n") == R"(x:14:8: found the number 3; expected 4 (quarter turns) or 2 (a half turn)
+  turn = 3
+         ^
+x:15:10: found "z"; expected "x", "y" or "xy"
+  mirror = "z"
+           ^^^
+x:16:9: found a whole number; expected a middle [x, y] in whole or half threads
+  about = 4
+          ^
+)");
+  CHECK(faults_of_repeat("about = [0, 0]\n") ==
+        R"(x:14:9: found a middle with nothing to repeat about it; expected turn = 4 or mirror = "x" beside it, or no about
+  about = [0, 0]
+          ^^^^^^
+)");
+  CHECK(faults_of_repeat("turn = 2\n").find("about = [x, y], the middle of the repeat") != std::string::npos);
+  CHECK(faults_of_repeat("turn = 2\nabout = [-90000, 0]\n").find("x:15:9: found a middle that puts an image too far out") == 0);
 }

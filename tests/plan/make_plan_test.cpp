@@ -147,3 +147,27 @@ TEST_CASE("the same course gives the same plan") {
     CHECK(a.trails[t].trail.ends == b.trails[t].trail.ends);
   }
 }
+
+TEST_CASE("a repeated part: a trail for each place and pass, passes side by side, work named once, all its stitches worked once") {
+  const std::string band =
+      part_text("band", "cable", "[10, -60]", "path = \"E 24, SE 12\"\nrows = 3\nmirror = \"xy\"\nabout = [-0.5, 0]");
+  const course::Course course = course_of(ring + band + "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"band\"]\n");
+  const plan::Plan plan = planned(course);
+  REQUIRE(plan.trails.size() == 9);
+  for (int t = 1; t < 9; ++t) {
+    CHECK(plan.trails[t].pass == (t < 5 ? 1 : 2));
+    CHECK(plan.trails[t].place == (t - 1) % 4);
+    CHECK(plan.trails[t].trail.stitches.size() == plan.trails[t < 5 ? 1 : 5].trail.stitches.size());
+  }
+  CHECK(plan.lessons[1].work == std::vector<std::string>{"band / pass 1", "band / pass 2"});
+  CHECK(plan.count_ins.size() == 9);
+}
+
+TEST_CASE("ranges of a repeated part's work count on through its places") {
+  const std::string four = part_text("four", "blocks", "[8, 8]", "path = \"E 1\"\nturn = 4\nabout = [0, 0]");
+  const plan::Plan plan = planned(course_of(four + "[[lesson]]\nwork = [\"four / 1..7\"]\n[[lesson]]\nwork = [\"four / 8..20\"]\n"));
+  CHECK(plan.lessons[0].work == std::vector<std::string>{"four / 1..7"});
+  CHECK(plan.lessons[0].stitches == 7);
+  CHECK(plan.lessons[1].work == std::vector<std::string>{"four / 8..20"});
+  CHECK(plan.findings.empty());
+}

@@ -181,3 +181,20 @@ TEST_CASE("random edits, undos and redos: the text always reads, and undoing all
     RC_ASSERT(*history.now() == course_text());
   }));
 }
+
+TEST_CASE("a repeated part moves with its middle: all its places move alike") {
+  const std::string text =
+      "format = 1\n[course]\ntitle = \"t\"\n[cloth]\ncount = 22\n[thread.heavy]\npearl = 5\n"
+      "[[part]]\nname = \"four\"\nkind = \"blocks\"\nthread = \"heavy\"\nstart = [8, 8]\npath = \"E 1\"\nturn = 4\nabout = [0.5, -1.5]\n";
+  const file::Read before = file::read(text);
+  REQUIRE(before.faults.empty());
+  const auto moved_text = session::move_part(before.course, 0, {3, -4}).change(text);
+  REQUIRE(moved_text);
+  CHECK(moved_text->find("about = [3.5, -5.5]") != std::string::npos);
+  const file::Read after = file::read(*moved_text);
+  REQUIRE(after.faults.empty());
+  const auto &was = before.course.parts[0].work.stitches, &is = after.course.parts[0].work.stitches;
+  REQUIRE(was.size() == 20);
+  REQUIRE(is.size() == 20);
+  for (std::size_t i = 0; i < was.size(); ++i) CHECK(is[i] == cloth::Stitch{was[i].a + cloth::Hole{3, -4}, was[i].b + cloth::Hole{3, -4}});
+}
