@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include "app/sight.h"
 #include "file/course_file.h"
@@ -13,8 +15,24 @@ namespace {
 
 constexpr float finest = 0.5F, coarsest = 80;  // pixels of a thread
 
+/// What the lesson stitches, or the whole design where it stitches nothing.
+cloth::Box lesson_box(const Desk& desk) {
+  std::optional<cloth::Box> box;
+  for (const auto& [t, s] : desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)].sections) {
+    const guide::PlacedTrail& trail = desk.plan()->trails[static_cast<std::size_t>(t)];
+    const guide::Section& section = trail.sections[static_cast<std::size_t>(s)];
+    for (int k = section.first; k <= section.last; ++k) {
+      const trail::Worked& w = trail.trail.stitches[static_cast<std::size_t>(k)];
+      for (const cloth::Hole h : {w.up, w.down})
+        box = box ? cloth::Box{std::min(box->x0, h.x), std::min(box->y0, h.y), std::max(box->x1, h.x), std::max(box->y1, h.y)} : cloth::Box{h.x, h.y, h.x, h.y};
+    }
+  }
+  return box.value_or(course::extent(*desk.course()));
+}
+
 void fit(Desk& desk, Area area) {
-  const cloth::Box box = course::extent(*desk.course());
+  const bool lesson = std::exchange(desk.view.fit_lesson, false) && desk.plan() && !desk.plan()->lessons.empty();
+  const cloth::Box box = lesson ? lesson_box(desk) : course::extent(*desk.course());
   constexpr float margin = 4;  // threads on every side
   const float w = static_cast<float>(box.width()) + 2 * margin, h = static_cast<float>(box.height()) + 2 * margin;
   desk.view.pixels = std::clamp(std::min(area.w / w, area.h / h), finest, coarsest);
@@ -22,7 +40,7 @@ void fit(Desk& desk, Area area) {
   desk.view.x = middle_x - area.w / desk.view.pixels / 2;
   desk.view.y = (box.y0 + box.y1) / 2.0 - area.h / desk.view.pixels / 2;
   desk.view.fit = false;
-  desk.view.whole = true;
+  desk.view.whole = !lesson;
   desk.view.w = area.w;
   desk.view.h = area.h;
 }
@@ -128,7 +146,7 @@ void cloth_view(Desk& desk, Area area) {
   begin_area("cloth", area, paint(desk.theme.panel));
   ImGui::PopStyleVar();
   if (desk.course() && desk.index) {
-    if (desk.view.fit || (desk.view.whole && (desk.view.w != area.w || desk.view.h != area.h))) fit(desk, area);
+    if (desk.view.fit || desk.view.fit_lesson || (desk.view.whole && (desk.view.w != area.w || desk.view.h != area.h))) fit(desk, area);
     ImGui::InvisibleButton("##cloth", {area.w, area.h});
     const bool hovered = ImGui::IsItemHovered();
     move_by_mouse(desk, area);

@@ -30,6 +30,7 @@ struct View {
   float pixels = 16;  ///< of one thread
   bool fit = true;    ///< show the whole design at the next frame
   bool whole = true;  ///< the whole design stays in sight as the window changes, until it is moved or zoomed
+  bool fit_lesson = false;  ///< show what the lesson stitches at the next frame
   float w = 0, h = 0; ///< pixels of the view when it was last fitted
 };
 

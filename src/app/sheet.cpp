@@ -184,6 +184,7 @@ void sheet(Desk& desk, Area area) {
     put_right(desk);
     start(desk);
     close_ups(desk);
+    counts_panel(desk);
     thread(desk);
     work(desk);
   }

@@ -28,7 +28,7 @@ void with_control(Desk& desk) {
 
 void plain(Desk& desk) {
   const int last = std::max(0, walk_length(desk) - 1);
-  if (letter('F')) desk.view.fit = true;
+  if (letter('F')) (ImGui::GetIO().KeyShift ? desk.view.fit_lesson : desk.view.fit) = true;
   if (letter('G')) desk.lines_swapped = !desk.lines_swapped;
   if (letter('H')) desk.show_later = !desk.show_later;
   if (letter('B')) desk.show_back = !desk.show_back;

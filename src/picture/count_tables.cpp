@@ -1,6 +1,7 @@
 // The lines of the counts to be sure, named; sums that a reader would make are made here.
 #include <numeric>
 
+#include "base/require.h"
 #include "picture/facts.h"
 #include "picture/table.h"
 #include "picture/tell.h"
@@ -103,6 +104,25 @@ std::vector<Table> count_tables(const Sheet& sheet) {
     i = end;
   }
   return tables;
+}
+
+namespace {
+
+/// Counts are words and numbers: whoever asks how wide they are has made a mistake.
+class Unmeasured : public list::Measure {
+ public:
+  list::TypeSize measure(std::string_view, list::TypeStyle) const override {
+    base::require(false, "counts for the screen are not measured");
+    return {};
+  }
+};
+
+}  // namespace
+
+std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice) {
+  const Unmeasured unmeasured;
+  const Sheet sheet{course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, unmeasured, {}, {}};
+  return count_tables(sheet);
 }
 
 }  // namespace picture

@@ -25,6 +25,9 @@ struct Table {
 /// One table a trail of the lesson, in order.
 std::vector<Table> count_tables(const Sheet& sheet);
 
+/// The same for the screen, where nobody measures type: of lesson `number`, from 1.
+std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice);
+
 /// A table set for a width; it draws itself with its top left corner anywhere.
 class SetTable {
  public:

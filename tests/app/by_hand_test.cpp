@@ -1,6 +1,7 @@
 // Drawing, moving and shaping with real mouse and key events; what is compared is the course file.
 #include "app/windowless.h"
 #include "file/course_file.h"
+#include "picture/table.h"
 
 namespace {
 
@@ -11,7 +12,7 @@ struct Empty : Windowless {
   Empty() : Windowless(frost) {
     desk->session.begin("format = 1\n\n[course]\ntitle = \"Mine\"\nfirst_day = 2027-01-12\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n\n[thread.fine]\npearl = 8\n");
     settle();
-    desk->view = {-20, -20, 12, false, false, 0, 0};
+    desk->view = {-20, -20, 12, false, false, false, 0, 0};
     settle();
   }
   course::Course course() const { return file::read(desk->session.text()).course; }
@@ -128,7 +129,7 @@ TEST_CASE("work is pulled from the sheet onto another lesson; an impossible orde
     w.frames(1);
   }
   w.frames(2);
-  for (float y = 320; y < 800 && w.desk->session.text() == before; y += 9) w.drag({1100, y}, {300, 110});
+  for (float y = 320; y < 850 && w.desk->session.text() == before; y += 9) w.drag({1100, y}, {300, 110});
   CHECK(work_of(0) == first - 1);
   CHECK(work_of(1) == second + 1);
   w.key('Z', true);
@@ -143,4 +144,24 @@ TEST_CASE("G swaps what a grid line stands for, H hides later work; neither touc
   w.key('H');
   CHECK(!w.desk->show_later);
   CHECK(w.desk->session.text() == before);
+}
+
+TEST_CASE("Shift+F shows what the lesson stitches, F the whole design") {
+  Windowless w(frost);
+  const float whole = w.desk->view.pixels;
+  ImGui::GetIO().KeyShift = true;
+  w.key('F');
+  ImGui::GetIO().KeyShift = false;
+  CHECK(w.desk->view.pixels > 1.2F * whole);  // half of the ring fills the view better than the octagon round it
+  w.key('F');
+  CHECK(w.desk->view.pixels == doctest::Approx(whole));
+}
+
+TEST_CASE("the counts to be sure on the screen are those of the pages: an octagon of 212 stitches in its first pass") {
+  Windowless w(frost);
+  const auto tables = picture::lesson_counts(*w.desk->course(), *w.desk->plan(), 4, w.desk->voice());
+  REQUIRE(tables.size() == 1);
+  REQUIRE(tables[0].rows.back().numbers.size() == 2);
+  CHECK(tables[0].rows.back().numbers[0] + tables[0].rows.back().numbers[1] == 212);
+  CHECK(tables[0].rows.back().numbers[0] - tables[0].rows.back().numbers[1] == 4);  // an octagon's outer row has 4 more (geometry)
 }
