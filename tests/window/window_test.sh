@@ -55,6 +55,13 @@ key() {  # keys...: pressed for a while, so that a frame sees them
   done
 }
 click() { xdotool mousemove "$1" "$2"; sleep 0.2; xdotool mousedown 1; sleep 0.15; xdotool mouseup 1; sleep 0.3; }
+drag() {  # from x y to x y, in steps, so that frames see the way
+  xdotool mousemove "$1" "$2"; sleep 0.25
+  xdotool mousedown 1; sleep 0.2
+  for i in 1 2 3 4; do xdotool mousemove $(($1 + ($3 - $1) * i / 4)) $(($2 + ($4 - $2) * i / 4)); sleep 0.1; done
+  sleep 0.2
+  xdotool mouseup 1; sleep 0.4
+}
 picture() {
   sleep 0.3
   import -window root "$pictures/$1.png" || fail "no picture of $1"
@@ -97,6 +104,31 @@ cmp -s "$sample" "$root/lessons/frost.course.toml" || fail "save as changed the 
 diff <(sed 's/[[:space:]]*$//' "$sample") <(sed 's/[[:space:]]*$//' "$work/course/other.course.toml") | grep '^[<>]' >"$work/difference"
 grep -q '^<' "$work/difference" && fail "what was in the file is not all in the new one"
 file_has "$work/difference" 'title = "A new lesson"'
+key ctrl+q
+ended 0
+
+# A ring of blocks and a cable drawn by hand on an empty cloth. Its only hole lies in the middle of the view; eight steps out make 11 pixels a thread.
+drawn=$work/course/drawn.course.toml
+printf 'format = 1\n\n[course]\ntitle = "Drawn"\nfirst_day = 2027-01-12\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n\n[thread.fine]\npearl = 8\n' >"$drawn"
+start_desk "$drawn"
+x=499 y=488 far=135
+xdotool mousemove $x $y
+sleep 0.3
+key minus minus minus minus minus minus minus minus
+key w
+drag $x $y $((x + far)) $((y - far))
+drag $((x + far)) $((y - far)) $((x + 2 * far)) $y
+drag $((x + 2 * far)) $y $((x + far)) $((y + far))
+drag $((x + far)) $((y + far)) $x $y
+click 286 190  # the tool that draws a cable
+drag 150 700 $((150 + 2 * far)) 700
+key Escape
+picture light-7-drawn
+key ctrl+s
+for _ in $(seq 30); do grep -qF 'kind = "cable"' "$drawn" && break; sleep 0.1; done
+file_has "$drawn" 'path = "NE 4, SE 3, SW 3, NW 2"'
+file_has "$drawn" 'kind = "cable"'
+grep -qE 'path = "E (22|24|26)"' "$drawn" || fail "the cable has another path: $(grep path "$drawn" | tail -n 1)"
 key ctrl+q
 ended 0
 
