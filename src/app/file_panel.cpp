@@ -1,7 +1,6 @@
 // Open and save: folders, course files, and a path that can be typed.
 #include <algorithm>
 
-#include "app/flow.h"
 #include "app/panels.h"
 
 namespace app {
@@ -80,16 +79,7 @@ void file_panel(Desk& desk) {
   }
   ImGui::EndChild();
   if (strong_button(desk, desk.say(opening ? "desk.open" : "desk.save")) || entered) choose(desk, desk.typed);
-  beside(desk.say("desk.cancel"));
-  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
-    desk.asking = Asking::nothing;
-    ImGui::CloseCurrentPopup();
-  }
-  if (!desk.message.empty()) {
-    ImGui::PushTextWrapPos(0);
-    ImGui::TextUnformatted(desk.message.c_str());
-    ImGui::PopTextWrapPos();
-  }
+  cancel_and_message(desk);
   ImGui::EndPopup();
 }
 

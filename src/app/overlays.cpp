@@ -132,6 +132,19 @@ bool input_text(const char* id, std::string& text) {
   return ImGui::InputText(id, text.data(), text.capacity() + 1, ImGuiInputTextFlags_CallbackResize | ImGuiInputTextFlags_EnterReturnsTrue, typed, &text);
 }
 
+void cancel_and_message(Desk& desk) {
+  beside(desk.say("desk.cancel"));
+  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
+    desk.asking = Asking::nothing;
+    ImGui::CloseCurrentPopup();
+  }
+  if (!desk.message.empty()) {
+    ImGui::PushTextWrapPos(0);
+    ImGui::TextUnformatted(desk.message.c_str());
+    ImGui::PopTextWrapPos();
+  }
+}
+
 void overlays(Desk& desk, float width, float height) {
   if (desk.session.unsaved_work() && desk.asking == Asking::nothing) desk.asking = Asking::unsaved_work;
   switch (desk.asking) {

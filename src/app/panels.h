@@ -51,6 +51,8 @@ void paper_panel(Desk& desk);
 void start_panel(Desk& desk);
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
+/// Beside a panel's own button: the one that closes it (or Esc), and below what could not be done.
+void cancel_and_message(Desk& desk);
 /// A line to type into; true when Enter was pressed.
 bool input_text(const char* id, std::string& text);
 /// The interface larger or smaller, from 75 to 250 %.

@@ -1,7 +1,6 @@
 // Beginning: a new course from a few answers, a sample, or one of the courses opened lately.
 #include <fmt/format.h>
 
-#include "app/flow.h"
 #include "app/panels.h"
 #include "session/new_course.h"
 
@@ -109,16 +108,7 @@ void start_panel(Desk& desk) {
     if (!desk.session.saved()) desk.message = desk.say("desk.save-first");
     else if (auto text = course_of(desk)) begin(desk, std::move(*text));
   }
-  beside(desk.say("desk.cancel"));
-  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
-    desk.asking = Asking::nothing;
-    ImGui::CloseCurrentPopup();
-  }
-  if (!desk.message.empty()) {
-    ImGui::PushTextWrapPos(0);
-    ImGui::TextUnformatted(desk.message.c_str());
-    ImGui::PopTextWrapPos();
-  }
+  cancel_and_message(desk);
   ImGui::Separator();
   if (desk.asking == Asking::begin && desk.session.saved()) others(desk);
   ImGui::EndPopup();
