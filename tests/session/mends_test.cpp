@@ -59,6 +59,7 @@ TEST_CASE("each mend takes its snag away") {
 
 TEST_CASE("what has no mend offers none") {
   const auto look = seen(head + part_text("a", "blocks", "[0, 0]", "path = \"E 3\"") + part_text("b", "blocks", "[0, 0]", "path = \"E 3\""));
+  REQUIRE(has(look, "lies-over"));
   for (const check::Snag& snag : look->snags)
     if (snag.rule == "lies-over") CHECK(!session::mend(look->course, snag));
 }
