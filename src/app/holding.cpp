@@ -5,12 +5,12 @@
 #include <cstdlib>
 
 #include "app/sight.h"
+#include "app/snap.h"
 #include "file/course_file.h"
 
 namespace app {
 namespace {
 
-constexpr int snap_within = 2;     // threads
 constexpr float reach_pixels = 9;  // of a handle
 
 using What = Holding::What;
@@ -38,38 +38,6 @@ std::optional<session::Handle> handle_at(const Desk& desk, Area area, int part, 
   return std::nullopt;
 }
 
-std::vector<cloth::Hole> corners_of(const course::Part& part) {
-  std::vector<cloth::Hole> corners;
-  for (const stitch::Leg& leg : part.work.legs)
-    if (leg.place == 0) corners.insert(corners.end(), {leg.from, leg.to});
-  return corners;
-}
-
-/// The move changed so that a corner of the part meets another's or the middle, where one is near; and the nearest of those to say the
-/// distance to.
-struct Snapped {
-  cloth::Hole by, own, other;
-  bool any = false;
-};
-Snapped snapped(const course::Course& course, int part, cloth::Hole by) {
-  std::vector<cloth::Hole> others{course::middle(course)};
-  for (std::size_t p = 0; p < course.parts.size(); ++p)
-    if (static_cast<int>(p) != part)
-      for (const cloth::Hole corner : corners_of(course.parts[p])) others.push_back(corner);
-  Snapped best{by, {}, {}, false};
-  int nearest = 0;
-  for (const cloth::Hole own : corners_of(course.parts[static_cast<std::size_t>(part)])) {
-    for (const cloth::Hole other : others) {
-      const cloth::Hole d = other - (own + by);
-      const int far = std::max(std::abs(d.x), std::abs(d.y));
-      if (best.any && far >= nearest) continue;
-      nearest = far;
-      best = {far <= snap_within ? by + d : by, own, other, true};
-    }
-  }
-  return best;
-}
-
 void take_hold(Desk& desk, Area area, ImVec2 mouse) {
   Holding& holding = desk.holding;
   holding = {};
@@ -85,16 +53,16 @@ void take_hold(Desk& desk, Area area, ImVec2 mouse) {
 void move_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
   Holding& holding = desk.holding;
   const course::Course& course = holding.seen->course;
-  const Snapped snap = snapped(course, holding.part, hole - holding.from);
+  const Snapped snap =
+      snapped(course, corners_of(course.parts[static_cast<std::size_t>(holding.part)].work), holding.part, hole - holding.from);
   if (hole != holding.last) {
     holding.last = hole;
     holding.moved = true;
     desk.apply(session::move_part(course, holding.part, snap.by, holding.run));
   }
-  if (!snap.any || !holding.moved) return;
-  const std::string words = say::legs(desk.voice(), legs_between(snap.other, snap.own + snap.by));
-  label_at(desk, draw, pixel_of(desk, area, hole), words.empty() ? desk.say("desk.corners-meet") : words);
-  draw.AddLine(pixel_of(desk, area, snap.other), pixel_of(desk, area, snap.own + snap.by), paint(desk.theme.accent), 1.5F * desk.scale);
+  if (!holding.moved) return;
+  label_at(desk, draw, pixel_of(desk, area, hole), distance_words(desk, snap));
+  draw_distance(desk, area, draw, snap);
 }
 
 void pull_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {

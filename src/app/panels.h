@@ -34,6 +34,7 @@ bool pointer_pressed(const Desk& desk);
 bool pointer_let_go(const Desk& desk);
 /// What is picked: its keys to be typed, copied, deleted; while drawing, what the next part will be.
 void part_panel(Desk& desk);
+void repeat_fields(Desk& desk, int part);  ///< of its panel: turned, mirrored, about which middle
 void counts_panel(const Desk& desk);  ///< the lesson's counts to be sure, within the sheet
 void tool_bar(Desk& desk, Area area);
 int picked_part(const Desk& desk);  ///< its number in the course, or -1

@@ -67,6 +67,7 @@ void picked_fields(Desk& desk, int number) {
         field(spec, found->second, [&](const std::string& key, const stitch::Value& value) {
           desk.apply(session::change_key(number, key, session::value_in_toml(value), "change " + key));
         });
+  repeat_fields(desk, number);
   ImGui::PopItemWidth();
   if (ImGui::Button(desk.say("desk.copy").c_str())) copy_picked(desk);
   ImGui::SameLine();

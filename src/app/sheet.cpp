@@ -39,10 +39,17 @@ guide::CountIn shown_count(const Desk& desk, const guide::CountIn& count_in) {
   return shown;
 }
 
+std::string start_heading(const Desk& desk, const guide::CountIn& count_in) {
+  const auto& count_ins = desk.plan()->count_ins;
+  const auto starts = std::count_if(count_ins.begin(), count_ins.end(), [&](const guide::CountIn& c) { return c.lesson == desk.lesson; });
+  const guide::PlacedTrail& trail = desk.plan()->trails[static_cast<std::size_t>(count_in.trail)];
+  return say::start_heading(desk.voice(), trail, trail.sections[static_cast<std::size_t>(count_in.section)], starts > 1);
+}
+
 void start(Desk& desk) {
   for (const guide::CountIn& count_in : desk.plan()->count_ins) {
     if (count_in.lesson != desk.lesson) continue;
-    heading(desk, desk.say("desk.start"));
+    heading(desk, start_heading(desk, count_in));
     const guide::CountIn shown = shown_count(desk, count_in);
     wrapped(say::count_in(desk.voice(), shown));
     if (shown.proof) quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));

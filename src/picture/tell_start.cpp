@@ -8,15 +8,7 @@ namespace picture {
 namespace {
 
 std::string heading(const Sheet& sheet, const guide::CloseUp& close_up) {
-  const guide::Section& section = section_of(sheet, close_up);
-  const bool goes_on = section.first > 0, several = sheet.lesson.sections.size() > 1;
-  const std::string key = goes_on ? "page.start.go-on" : "page.start";
-  if (!several) return sheet.say(key);
-  const course::Part& part = sheet.part(close_up.trail);
-  const bool passes = part.work.passes_a_place() > 1;
-  const guide::PlacedTrail& trail = sheet.trail(close_up.trail);
-  return sheet.say(key + (passes ? ".pass" : ".part") + (part.work.places > 1 ? "-place" : ""),
-                   {{"part", part.name}, {"pass", words::Ordinal{trail.pass}}, {"place", std::int64_t{trail.place + 1}}});
+  return say::start_heading(sheet.voice, sheet.trail(close_up.trail), section_of(sheet, close_up), sheet.lesson.sections.size() > 1);
 }
 
 std::string tail(const Sheet& sheet, const guide::CloseUp& close_up) {

@@ -22,6 +22,15 @@ std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<
 
 }  // namespace
 
+std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several) {
+  const std::string key = section.first > 0 ? "page.start.go-on" : "page.start";
+  if (!several) return voice.phrases.say(key);
+  const course::Part& part = voice.course.parts[static_cast<std::size_t>(trail.part)];
+  const bool passes = part.work.passes_a_place() > 1;
+  return voice.phrases.say(key + (passes ? ".pass" : ".part") + (part.work.places > 1 ? "-place" : ""),
+                           {{"part", part.name}, {"pass", words::Ordinal{trail.pass}}, {"place", std::int64_t{trail.place + 1}}});
+}
+
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
   if (!planned.title.empty()) return planned.title;

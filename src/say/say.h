@@ -34,6 +34,8 @@ std::string proof(const Voice& voice, const guide::Count& count);
 std::string mark(const Voice& voice, const guide::Mark& mark);
 /// "10 threads straight up", "14 threads up, then 8 to the left"; "" for no legs
 std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
+/// Over a count-in: "Start here", and of what where the lesson has several starts; "Go on here" where an earlier lesson stopped.
+std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
 /// "Tuesday 26 January 2027"

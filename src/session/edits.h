@@ -49,6 +49,8 @@ Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint
 /// A key of the part set to a value written as TOML.
 Edit change_key(int part, std::string key, std::string value, std::string name, std::uint64_t run = 0);
 Edit change_path(int part, std::string path, std::string name, std::uint64_t run = 0);
+/// The part repeated otherwise, or no longer. `repeat` must fit (stitch::fits).
+Edit change_repeat(int part, const stitch::Repeat& repeat);
 Edit copy_part(const course::Course& course, int part, cloth::Hole by);
 
 }  // namespace session

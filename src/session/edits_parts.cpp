@@ -19,6 +19,15 @@ std::vector<file::Pair> pairs_of(const NewPart& part) {
   return pairs;
 }
 
+/// The keys of a repeat; none where it does not repeat.
+std::vector<file::Pair> pairs_of(const stitch::Repeat& repeat) {
+  std::vector<file::Pair> pairs;
+  if (repeat.turn > 1) pairs.push_back({"turn", std::to_string(repeat.turn)});
+  if (!repeat.mirror.empty()) pairs.push_back({"mirror", file::in_toml(repeat.mirror)});
+  if (repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(repeat.about_twice)});
+  return pairs;
+}
+
 }  // namespace
 
 std::string free_name(const course::Course& course, const std::string& name) {
@@ -38,7 +47,8 @@ std::string value_in_toml(const stitch::Value& value) {
 
 Edit add_part(NewPart part) {
   constexpr int behind_all = 1 << 20;
-  return {"add " + part.kind, [part = std::move(part)](std::string_view text) { return file::with_table(text, part_table(behind_all), pairs_of(part)); }};
+  return {"add " + part.kind,
+          [part = std::move(part)](std::string_view text) { return file::with_table(text, part_table(behind_all), pairs_of(part)); }};
 }
 
 Edit rename_part(const course::Course& course, int part, std::string name) {
@@ -84,33 +94,55 @@ Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint
     if (const auto* hole = std::get_if<cloth::Hole>(&value)) pairs.push_back({key, file::in_toml(*hole + by)});
   if (moved.begin_at) pairs.push_back({"begin_at", file::in_toml(*moved.begin_at + by)});
   if (moved.repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(moved.repeat.about_twice + 2 * by)});
-  return {"move part", [=](std::string_view text) {
+  return {"move part",
+          [=](std::string_view text) {
             std::optional<std::string> now(text);
             for (const file::Pair& pair : pairs)
               if (now) now = file::with_key(*now, part_table(part), pair);
             return now;
-          }, run};
+          },
+          run};
 }
 
 Edit change_key(int part, std::string key, std::string value, std::string name, std::uint64_t run) {
-  return {std::move(name), [part, pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) { return file::with_key(text, part_table(part), pair); }, run};
+  return {std::move(name),
+          [part, pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) {
+            return file::with_key(text, part_table(part), pair);
+          },
+          run};
 }
 
 Edit change_path(int part, std::string path, std::string name, std::uint64_t run) {
-  return {std::move(name), [=](std::string_view text) { return file::with_key(text, part_table(part), {"path", file::in_toml(path)}); }, run};
+  return {std::move(name),
+          [=](std::string_view text) {
+            return file::with_key(text, part_table(part), {"path", file::in_toml(path)});
+          },
+          run};
+}
+
+Edit change_repeat(int part, const stitch::Repeat& repeat) {
+  return {"change repeat", [=](std::string_view text) {
+            std::optional<std::string> now(text);
+            for (const char* key : {"turn", "mirror", "about"})
+              if (auto without = file::without_key(*now, part_table(part), key)) now = std::move(without);
+            for (const file::Pair& pair : pairs_of(repeat))
+              if (now) now = file::with_key(*now, part_table(part), pair);
+            return now;
+          }};
 }
 
 Edit copy_part(const course::Course& course, int part, cloth::Hole by) {
   const course::Part& from = course.parts[static_cast<std::size_t>(part)];
-  std::vector<file::Pair> pairs{{"name", file::in_toml(free_name(course, from.name))}, {"kind", file::in_toml(from.kind)}, {"thread", file::in_toml(from.thread)}};
+  std::vector<file::Pair> pairs{
+      {"name", file::in_toml(free_name(course, from.name))}, {"kind", file::in_toml(from.kind)}, {"thread", file::in_toml(from.thread)}};
   for (const auto& [key, value] : from.values) {
     if (!from.key_places.contains(key)) continue;
     const auto* start = key == "start" ? std::get_if<cloth::Hole>(&value) : nullptr;
     pairs.push_back({key, start ? file::in_toml(*start + by) : value_in_toml(value)});
   }
-  if (from.repeat.turn > 1) pairs.push_back({"turn", std::to_string(from.repeat.turn)});
-  if (!from.repeat.mirror.empty()) pairs.push_back({"mirror", file::in_toml(from.repeat.mirror)});
-  if (from.repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(from.repeat.about_twice + 2 * by)});
+  stitch::Repeat repeat = from.repeat;
+  repeat.about_twice = repeat.about_twice + 2 * by;
+  for (file::Pair& pair : pairs_of(repeat)) pairs.push_back(std::move(pair));
   return {"copy part", [=](std::string_view text) { return file::with_table(text, part_table(part + 1), pairs); }};
 }
 

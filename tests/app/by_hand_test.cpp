@@ -102,6 +102,41 @@ TEST_CASE("a part is picked by a click, moved by pulling in one step of undo, by
   CHECK(w.course().parts.size() == 1);
 }
 
+TEST_CASE("a part that begins near another's corner snaps to it; with the keys it begins where it is told") {
+  Empty w;
+  w.key('W');
+  w.drag(w.at({2, 2}), w.at({14, -10}));
+  w.mapped(ImGuiKey_Escape);
+  REQUIRE(w.course().parts.size() == 1);
+  const cloth::Hole corner = w.course().parts[0].work.legs[0].to;
+  w.desk->drawing.kind = "cable";
+  w.drag(w.at(corner + cloth::Hole{2, -1}), w.at(corner + cloth::Hole{14, -1}));
+  REQUIRE(w.course().parts.size() == 2);
+  CHECK(std::get<cloth::Hole>(w.course().parts[1].values.at("start")) == corner);
+  w.mapped(ImGuiKey_Escape);
+  w.drag(w.at(corner + cloth::Hole{20, 13}), w.at(corner + cloth::Hole{32, 13}));
+  REQUIRE(w.course().parts.size() == 3);
+  CHECK(std::get<cloth::Hole>(w.course().parts[2].values.at("start")) == corner + cloth::Hole{20, 13});
+}
+
+TEST_CASE("the picked part is repeated from its panel: turned about the middle, no longer, in one step of undo each") {
+  Empty w;
+  w.key('W');
+  w.drag(w.at({2, 2}), w.at({14, -10}));
+  w.mapped(ImGuiKey_Escape);
+  const std::string once = w.desk->session.text();
+  stitch::Repeat four{4, "", {0, 0}};
+  w.desk->apply(session::change_repeat(0, four));
+  w.settle();
+  CHECK(w.desk->session.text().find("turn = 4\nabout = [0, 0]") != std::string::npos);
+  CHECK(w.course().parts[0].work.places == 4);
+  w.desk->apply(session::change_repeat(0, {}));
+  w.settle();
+  CHECK(w.desk->session.text() == once);
+  w.key('Z', true);
+  CHECK(w.course().parts[0].work.places == 4);
+}
+
 TEST_CASE("a leg's handle lengthens it; only lengths that fit are taken") {
   Empty w;
   w.key('W');
