@@ -59,6 +59,32 @@ const stitch::Kind* read_kind(const TableReader& table, course::Part& part) {
   return kind;
 }
 
+/// A list, each of its items read by itself; every faulty one is told.
+template <class Read>
+auto read_items(const Node& node, std::string_view what, FaultList& faults, Read read)
+    -> std::optional<std::vector<typename decltype(read(node))::value_type>> {
+  const List* list = node.as<List>();
+  if (!list || list->items.empty()) {
+    faults.add(node, list ? "an empty list" : kind_of_value(node), std::string(what));
+    return std::nullopt;
+  }
+  std::vector<typename decltype(read(node))::value_type> values;
+  for (const Node& item : list->items)
+    if (const auto value = read(item)) values.push_back(*value);
+  return values.size() == list->items.size() ? std::optional(std::move(values)) : std::nullopt;
+}
+
+std::optional<stitch::Value> read_whole_or_word(const Node& node, const stitch::KeySpec& key, FaultList& faults) {
+  if (const Text* text = node.as<Text>();
+      text && std::find(key.words.begin(), key.words.end(), std::string_view(text->value)) != key.words.end())
+    return stitch::Value(text->value);
+  const auto* number = node.as<std::int64_t>();
+  if (number && key.least <= *number && *number <= key.most) return stitch::Value(static_cast<int>(*number));
+  faults.add(node, number ? fmt::format("the number {}", *number) : kind_of_value(node),
+             fmt::format("{}, or a whole number from {} to {}", one_of(Keys(key.words.begin(), key.words.end())), key.least, key.most));
+  return std::nullopt;
+}
+
 std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::KeySpec& key, FaultList& faults) {
   const auto wrapped = [](const auto& value) { return value ? std::optional(stitch::Value(*value)) : std::nullopt; };
   switch (key.type) {
@@ -70,6 +96,13 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
       return wrapped(
           read_whole(node, bounded ? key.least : -stitch::coordinate_limit, bounded ? key.most : stitch::coordinate_limit, faults));
     }
+    case stitch::KeyType::whole_or_word: return read_whole_or_word(node, key, faults);
+    case stitch::KeyType::holes:
+      return wrapped(read_items(node, "a list of holes, e.g. [[0, 0], [8, 0]]", faults,
+                                [&](const Node& item) { return read_hole(item, faults); }));
+    case stitch::KeyType::wholes:
+      return wrapped(read_items(node, "a list of whole numbers, e.g. [2, 3, 4, 3, 2]", faults,
+                                [&](const Node& item) { return read_whole(item, key.least, key.most, faults); }));
     case stitch::KeyType::word: {
       const Keys words(key.words.begin(), key.words.end());
       const auto index = read_word(node, words, faults);
@@ -86,6 +119,9 @@ std::string example(const stitch::KeySpec& key) {
     case stitch::KeyType::flag: return "true";
     case stitch::KeyType::word: return one_of(Keys(key.words.begin(), key.words.end()));
     case stitch::KeyType::path: return "\"...\", e.g. \"E 12, S 12\"";
+    case stitch::KeyType::whole_or_word: return one_of(Keys(key.words.begin(), key.words.end()));
+    case stitch::KeyType::holes: return "[[x, y]], a list of holes";
+    case stitch::KeyType::wholes: return "[...], a list of whole numbers";
   }
   return {};
 }
@@ -120,7 +156,10 @@ bool build(const TableReader& table, const stitch::Kind& kind, course::Part& par
   stitch::Outcome outcome = kind.build(part.values);
   for (const stitch::KeyFault& fault : outcome.faults) {
     const Node* node = table.find(fault.key);
-    if (!node) table.faults().add(table.site().place, table.site().length, fault.found, fault.expected, fault.suggestion);
+    const List* list = node ? node->as<List>() : nullptr;
+    if (list && 0 <= fault.item && fault.item < static_cast<int>(list->items.size()))
+      table.faults().add(list->items[static_cast<std::size_t>(fault.item)], fault.found, fault.expected, fault.suggestion);
+    else if (!node) table.faults().add(table.site().place, table.site().length, fault.found, fault.expected, fault.suggestion);
     else if (fault.offset == 0 && fault.length == 0) table.faults().add(*node, fault.found, fault.expected, fault.suggestion);
     else table.faults().add_within(*node, fault.offset, fault.length, fault.found, fault.expected, fault.suggestion);
   }
@@ -156,6 +195,8 @@ class PartReader {
     const bool repeat_fits = read_repeat(table, part.repeat);
     const bool complete = kind && read_kind_values(table, *kind, part);
     refuse_part_keys(table, kind, is_later_kind(part.kind));
+    if (kind && kind->needle_in_middle)
+      part.values["eyelet_needle"] = std::string(reading_.course.choices.habits.eyelet_needle == course::EyeletNeedle::up_in_the_middle ? "up" : "down");
     reading_.parts.push_back(complete && repeat_fits ? work_out(table, *kind, part) : PartFacts{});
     reading_.course.parts.push_back(std::move(part));
   }

@@ -6,10 +6,9 @@
 namespace file {
 namespace {
 
-constexpr std::array<std::string_view, 7> later_kinds{"edge", "satin", "star", "eyelet", "four-sided", "backstitch", "cutwork"};
-constexpr std::array<std::string_view, 20> later_keys{"out", "over", "along", "toward", "step",
-                                                      "centre", "centres", "reach", "points", "size", "legs", "open", "within",
-                                                      "leave", "bar_threads", "bars", "weaves", "picots", "fillings", "zone"};
+constexpr std::array<std::string_view, 2> later_kinds{"edge", "cutwork"};
+constexpr std::array<std::string_view, 10> later_keys{"out", "within", "leave",
+                                                      "bar_threads", "bars", "weaves", "picots", "fillings", "zone"};
 constexpr std::array<std::string_view, 3> later_stages{"cut", "bars", "fillings"};
 
 template <class Words>

@@ -41,7 +41,11 @@ struct Spot {
   Side end = Side::top;
 };
 
-enum class LandmarkKind { cloth_middle, cloth_edges, bundle, corner, row_end };
+enum class LandmarkKind { cloth_middle, cloth_edges, bundle, corner, row_end, bar, petal, centre };
+/// Is the landmark a stitch's end in a bundle of parallel stitches?
+constexpr bool in_bundle(LandmarkKind kind) {
+  return kind == LandmarkKind::bundle || kind == LandmarkKind::bar || kind == LandmarkKind::petal;
+}
 
 /// A hole that a student can find by eye, and what it takes to name it. Two landmarks of one lesson never have equal names.
 struct Landmark {

@@ -17,6 +17,12 @@ LandmarkKind kind_of(stitch::Shape shape) {
       return LandmarkKind::corner;
     case stitch::Shape::end:
       return LandmarkKind::row_end;
+    case stitch::Shape::bar:
+      return LandmarkKind::bar;
+    case stitch::Shape::petal:
+      return LandmarkKind::petal;
+    case stitch::Shape::centre:
+      return LandmarkKind::centre;
   }
   return LandmarkKind::bundle;
 }
@@ -83,9 +89,10 @@ Landmarks::Set Landmarks::make_set(int part, LandmarkKind kind, int row, bool cl
     box.grow({b.x0, b.y0});
     box.grow({b.x1, b.y1});
   }
-  const Chain chain = kind == LandmarkKind::row_end ? Chain::none : closed ? Chain::closed : Chain::open;
+  const bool apart = kind == LandmarkKind::row_end || kind == LandmarkKind::centre;
+  const Chain chain = apart ? Chain::none : closed ? Chain::closed : Chain::open;
   return {
-      part, row, kind, false, std::move(members), box, Names(std::move(boxes), chain, kind == LandmarkKind::bundle ? bundle_reach : -1)};
+      part, row, kind, false, std::move(members), box, Names(std::move(boxes), chain, in_bundle(kind) ? bundle_reach : -1)};
 }
 
 std::vector<Candidate> Landmarks::holes(int id) const {
@@ -98,7 +105,7 @@ std::vector<Candidate> Landmarks::holes(int id) const {
 bool Landmarks::on_seam(int part, cloth::Stitch stitch) const {
   const auto& features = course_.parts[part].work.features;
   const auto users = worked_.users(part, stitch);
-  return std::count_if(users.begin(), users.end(), [&](int f) { return features[f].shape == stitch::Shape::bundle; }) > 1;
+  return std::count_if(users.begin(), users.end(), [&](int f) { return stitch::side_by_side(features[f].shape); }) > 1;
 }
 
 std::vector<Standing> Landmarks::add(int part, const std::vector<std::pair<int, Ready>>& whole) {

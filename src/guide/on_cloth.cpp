@@ -111,7 +111,7 @@ void Known::add(const PlacedTrail& trail) {
   const auto& features = course.parts[trail.part].work.features;
   for (const auto& [stitch, when] : gain.stitches) hidden.gather(stitch, when);
   for (const auto& [feature, ready] : gain.features)
-    if (features[feature].shape == stitch::Shape::bundle) hidden.gather_bundle(features[feature], ready.when);
+    if (stitch::side_by_side(features[feature].shape)) hidden.gather_bundle(features[feature], ready.when);
   hidden.settle();
   near.add(landmarks.add(trail.part, gain.features));
 }

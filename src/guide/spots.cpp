@@ -48,13 +48,13 @@ std::vector<Candidate> bundle_spots(const std::vector<cloth::Stitch>& stitches, 
 }  // namespace
 
 std::vector<Candidate> spots_of(const stitch::Feature& feature, int number) {
-  if (feature.shape != stitch::Shape::bundle) return {{feature.hole, number, {}, {}, false}};
+  if (!stitch::side_by_side(feature.shape)) return {{feature.hole, number, {}, {}, false}};
   return feature.stitches.empty() ? std::vector<Candidate>{} : bundle_spots(feature.stitches, number);
 }
 
 cloth::Box box_of(const stitch::Feature& feature) {
   cloth::Box box{feature.hole.x, feature.hole.y, feature.hole.x, feature.hole.y};
-  if (feature.shape != stitch::Shape::bundle || feature.stitches.empty()) return box;
+  if (!stitch::side_by_side(feature.shape) || feature.stitches.empty()) return box;
   const cloth::Hole first = feature.stitches[0].a;
   box = {first.x, first.y, first.x, first.y};
   for (const cloth::Stitch& s : feature.stitches) {

@@ -27,7 +27,7 @@ cloth::Box landmark_box(const course::Course& course, const guide::Landmark& lan
   if (landmark.feature < 0 || landmark.feature >= static_cast<int>(features.size())) return box.widened(1);
   const stitch::Feature& own = features[landmark.feature];
   grow(box, own);
-  if (own.shape != stitch::Shape::bundle) return box.widened(around == Around::neighbours ? 3 : 1);
+  if (!stitch::side_by_side(own.shape)) return box.widened(around == Around::neighbours ? 3 : 1);
   if (around == Around::feature) return box.widened(1);
   const int last = static_cast<int>(features.size()) - 1;
   for (const stitch::Feature& other : features) {

@@ -1,6 +1,8 @@
 // The lines of the counts to be sure, named; sums that a reader would make are made here.
 #include <numeric>
 
+#include <fmt/format.h>
+
 #include "base/require.h"
 #include "picture/facts.h"
 #include "picture/table.h"
@@ -40,7 +42,9 @@ bool is_total(CountLine::What what) {
 }
 
 std::string label(const Sheet& sheet, const CountLine& line) {
-  return words::capitalised(sheet.say(key_of(line.what), {{"n", std::int64_t{line.legs}}, {"number", sheet.number(line.legs)}}));
+  std::string key(key_of(line.what));
+  if (line.what == CountLine::flight) key += fmt::format(".{}", sheet.pieces(line.trail));
+  return words::capitalised(sheet.say(key, {{"n", std::int64_t{line.legs}}, {"number", sheet.number(line.legs)}}));
 }
 
 /// "2 rows together": what a student counts who does not keep them apart.
@@ -66,7 +70,7 @@ void add_shared(const Sheet& sheet, int trail, Table& table) {
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
   if (over > 0)
-    table.note = sentences({table.note, sheet.say("page.count.shared", {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
+    table.note = sentences({table.note, sheet.say(fmt::format("page.count.shared.{}", sheet.pieces(trail)), {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
 }
 
 std::string title(const Sheet& sheet, int trail) {
@@ -85,7 +89,7 @@ Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lin
   if (rows)
     for (const int run : {0, 1}) table.heads.push_back(short_row(sheet, trail, run));
   else
-    table.heads.push_back(sheet.say("page.count.blocks"));
+    table.heads.push_back(sheet.say(fmt::format("page.count.{}", sheet.pieces(trail))));
   for (const CountLine& line : lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
   rows ? add_both(sheet, table) : add_shared(sheet, trail, table);
   return table;

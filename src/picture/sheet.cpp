@@ -18,4 +18,17 @@ std::string Sheet::all_of(const std::vector<std::string>& items) const {
   return text;
 }
 
+std::string_view Sheet::pieces(int t) const {
+  switch (part(t).work.piece) {
+    case stitch::Piece::block: return "blocks";
+    case stitch::Piece::bar: return "bars";
+    case stitch::Piece::petal: return "petals";
+    case stitch::Piece::eyelet:
+    case stitch::Piece::open_eyelet: return "eyelets";
+    case stitch::Piece::square: return "squares";
+    case stitch::Piece::side: return "sides";
+  }
+  return "blocks";
+}
+
 }  // namespace picture

@@ -31,6 +31,8 @@ struct Sheet {
   const guide::PlacedTrail& trail(int t) const { return plan.trails[t]; }
   const course::Part& part(int t) const { return course.parts[plan.trails[t].part]; }
   const stitch::Pass& pass(int t) const { return part(t).work.pass(plan.trails[t].pass, plan.trails[t].place); }
+  /// What the trail's part is made of, as the phrases are sorted: "blocks", "petals"...
+  std::string_view pieces(int t) const;
   bool by_rows(int t) const { return pass(t).order == stitch::Order::turn_about; }
   /// The row of the part that is row `run` of the trail's pass.
   int row(int t, int run) const { return plan.trails[t].pass - 1 + run; }

@@ -1,4 +1,6 @@
 // Where a round closes, and where an open row ends.
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "picture/facts.h"
@@ -80,7 +82,7 @@ void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tell
 
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const bool ends = close_up.last + 1 == static_cast<int>(sheet.trail(close_up.trail).trail.stitches.size());
-  telling.heading(sheet.say(!ends ? "page.end.today.title" : sheet.by_rows(close_up.trail) ? "page.end.title" : "page.end.blocks.title"));
+  telling.heading(sheet.say(!ends ? std::string("page.end.today.title") : sheet.by_rows(close_up.trail) ? std::string("page.end.title") : fmt::format("page.end.{}.title", sheet.pieces(close_up.trail))));
   telling.paragraph(
       sentences({stitches_between(sheet, close_up), sheet.say(ends ? "page.end.last" : "page.end.today",
                                                               {{"down", std::int64_t{down_number(close_up.last, close_up.first)}}})}));

@@ -1,4 +1,6 @@
 // The rhythm in words, before the numbers: which row or block, which way round, over how many threads.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cstdlib>
 #include <set>
@@ -78,18 +80,18 @@ std::vector<Worked> blocks_of(const trail::Trail& trail, const guide::Section& s
 bool upright(const trail::Worked& w) { return w.up.x == w.down.x; }
 
 /// "The needle comes up at the left end of each stitch and goes down at the right end."
-std::string first_block(const Sheet& sheet, const trail::Worked& w) {
+std::string first_block(const Sheet& sheet, std::string_view pieces, const trail::Worked& w) {
   cloth::Way way =
       *cloth::way_between({0, 0}, upright(w) ? cloth::Hole{0, w.down.y > w.up.y ? 1 : -1} : cloth::Hole{w.down.x > w.up.x ? 1 : -1, 0});
   if (sheet.voice.hand == say::Hand::left) way = cloth::mirrored(way);
-  return sheet.say("page.blocks.first." + std::string(cloth::name(way)));
+  return sheet.say(fmt::format("page.{}.first.{}", pieces, cloth::name(way)));
 }
 
 /// Stitches side by side in a whole block, and how many threads each lies over.
 std::string block_size(const Sheet& sheet, const guide::CloseUp& close_up) {
   std::size_t side_by_side = 0;
   for (const stitch::Feature& feature : sheet.part(close_up.trail).work.features)
-    if (feature.shape == stitch::Shape::bundle) side_by_side = std::max(side_by_side, feature.stitches.size());
+    if (stitch::side_by_side(feature.shape)) side_by_side = std::max(side_by_side, feature.stitches.size());
   const auto& w = sheet.trail(close_up.trail).trail.stitches[close_up.first];
   return sheet.say("page.blocks.size", {{"n", static_cast<std::int64_t>(side_by_side)}, {"over", std::int64_t{threads_over(w)}}});
 }
@@ -136,14 +138,54 @@ std::string inner_side(const Sheet& sheet, const guide::CloseUp& close_up) {
 void tell_blocks(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const trail::Worked& w = sheet.trail(close_up.trail).trail.stitches[close_up.first];
   telling.paragraph(
-      sentences({block_size(sheet, close_up), first_block(sheet, w), inner_side(sheet, close_up), next_blocks(sheet, close_up)}));
+      sentences({block_size(sheet, close_up), first_block(sheet, "blocks", w), inner_side(sheet, close_up), next_blocks(sheet, close_up)}));
+}
+
+// ---- other pieces ----
+
+/// Does every leg of the trail go down where the others do: in the centre?
+bool down_in_centre(const trail::Trail& trail) { return trail.stitches.size() < 2 || trail.stitches[0].down == trail.stitches[1].down; }
+
+void tell_eyelets(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const stitch::Work& work = sheet.part(close_up.trail).work;
+  const bool down = down_in_centre(sheet.trail(close_up.trail).trail);
+  std::vector<std::string> said{
+      sheet.say("page.eyelets.size", {{"n", static_cast<std::int64_t>(work.features.front().stitches.size())}}),
+      sheet.say(down ? "page.eyelets.down" : "page.eyelets.up")};
+  if (work.piece == stitch::Piece::open_eyelet) said.push_back(sheet.say("page.eyelets.open"));
+  said.push_back(sheet.say("page.eyelets.clear"));
+  telling.paragraph(sentences(said));
+}
+
+void tell_satin(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const auto& stitches = sheet.trail(close_up.trail).trail.stitches;
+  const std::string_view pieces = sheet.pieces(close_up.trail);
+  const std::size_t many = sheet.part(close_up.trail).work.features.front().stitches.size();
+  telling.paragraph(sentences({sheet.say(fmt::format("page.{}.size", pieces), {{"n", static_cast<std::int64_t>(many)}}),
+                               first_block(sheet, pieces, stitches[close_up.first])}));
+}
+
+void tell_pieces(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  switch (sheet.part(close_up.trail).work.piece) {
+    case stitch::Piece::block: return tell_blocks(sheet, close_up, telling);
+    case stitch::Piece::bar:
+    case stitch::Piece::petal: return tell_satin(sheet, close_up, telling);
+    case stitch::Piece::eyelet:
+    case stitch::Piece::open_eyelet: return tell_eyelets(sheet, close_up, telling);
+    case stitch::Piece::square:
+    case stitch::Piece::side: {
+      const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];
+      return telling.paragraph(
+          sheet.say(fmt::format("page.{}.size", sheet.pieces(close_up.trail)), {{"n", std::int64_t{threads_over(first)}}}));
+    }
+  }
 }
 
 }  // namespace
 
 void tell_rhythm(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   telling.strong(heading(sheet, close_up));
-  sheet.by_rows(close_up.trail) ? tell_rows(sheet, close_up, telling) : tell_blocks(sheet, close_up, telling);
+  sheet.by_rows(close_up.trail) ? tell_rows(sheet, close_up, telling) : tell_pieces(sheet, close_up, telling);
 }
 
 }  // namespace picture

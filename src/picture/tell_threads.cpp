@@ -1,4 +1,6 @@
 // What to have ready, new threads and the end, marks beforehand, the teacher's own notes.
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -80,7 +82,7 @@ std::string one_length(const Sheet& sheet, int t, const guide::Section& section)
   int sum = 0;
   for (const int n : whole) sum += n;
   const std::string key =
-      std::string("page.threads.after") + (sheet.by_rows(t) ? ".rows" : ".blocks") + (sheet.lesson.sections.size() > 1 ? ".part" : "");
+      fmt::format("page.threads.after.{}{}", sheet.by_rows(t) ? "rows" : sheet.pieces(t), sheet.lesson.sections.size() > 1 ? ".part" : "");
   return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}, {"part", sheet.part(t).name}});
 }
 

@@ -80,14 +80,15 @@ void blocks(const course::Course& course, const std::vector<guide::PlacedTrail>&
   const guide::PlacedTrail& trail = trails[t];
   const guide::Section& section = trail.sections[s];
   const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
+  const bool by_stitch = course.parts[trail.part].work.piece == stitch::Piece::side;  // of a side its stitches are counted
   if (whole) {
     std::vector<std::vector<int>> flights;
     for (const stitch::Leg& leg : course.parts[trail.part].work.legs)
-      if (leg.place == trail.place) flights.push_back({leg.blocks});
+      if (leg.place == trail.place) flights.push_back({leg.blocks > 0 ? leg.blocks : leg.stitches});
     if (flights.size() > 1) add_grouped(CountLine::flight, t, flights, lines);
   }
   lines.push_back({!whole ? CountLine::section_total : trail.trail.closed ? CountLine::whole_round : CountLine::whole_run, t,
-                   {blocks_in(trail, section)}, 1, true});
+                   {by_stitch ? section.last - section.first + 1 : blocks_in(trail, section)}, 1, true});
 }
 
 }  // namespace

@@ -64,7 +64,7 @@ bool can_stop_after(const trail::Trail& trail, stitch::Order order, int k) {
   const int n = static_cast<int>(stitches.size());
   if (k >= n - 1) return true;
   if (stitches[k].run == stitches[k + 1].run) return false;
-  if (order == stitch::Order::in_turn) return true;
+  if (order != stitch::Order::turn_about) return true;
   constexpr int clear = 3;  // stitches on either side without a corner
   for (int i = std::max(0, k - clear); i <= std::min(n - 1, k + clear); ++i)
     if (stitches[i].over || stitches[i].backward || stitches[i].leg != stitches[k].leg) return false;

@@ -21,6 +21,9 @@ std::string_view noun_key(guide::LandmarkKind kind) {
   switch (kind) {
     case guide::LandmarkKind::corner: return "corner";
     case guide::LandmarkKind::row_end: return "end";
+    case guide::LandmarkKind::bar: return "bar";
+    case guide::LandmarkKind::petal: return "petal";
+    case guide::LandmarkKind::centre: return "eyelet";
     default: return "block";
   }
 }
@@ -69,6 +72,9 @@ std::string landmark(const Voice& voice, const guide::Landmark& landmark) {
   switch (landmark.kind) {
     case guide::LandmarkKind::cloth_middle: return voice.phrases.say("landmark.middle");
     case guide::LandmarkKind::cloth_edges: return voice.phrases.say(voice.hand == Hand::left ? "landmark.edges.right" : "landmark.edges.left");
+    case guide::LandmarkKind::centre: return voice.phrases.say("landmark.centre", {{"eyelet", full_name(voice, landmark)}});
+    case guide::LandmarkKind::bar:
+    case guide::LandmarkKind::petal:
     case guide::LandmarkKind::bundle: return spot_words(voice, landmark.spot, full_name(voice, landmark));
     case guide::LandmarkKind::corner:
     case guide::LandmarkKind::row_end: return full_name(voice, landmark);

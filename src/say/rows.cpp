@@ -12,7 +12,7 @@ std::int64_t reach(const stitch::Work& work, int row) {
   bool any = false;
   cloth::Box box;
   for (const stitch::Feature& feature : work.features) {
-    if (feature.shape == stitch::Shape::bundle || feature.row != row) continue;
+    if (stitch::side_by_side(feature.shape) || feature.row != row) continue;
     if (!any) box = {feature.hole.x, feature.hole.y, feature.hole.x, feature.hole.y};
     any = true;
     box.grow(feature.hole);

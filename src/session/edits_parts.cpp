@@ -28,6 +28,21 @@ std::vector<file::Pair> pairs_of(const stitch::Repeat& repeat) {
   return pairs;
 }
 
+template <class Items, class Write>
+std::string list_text(const Items& items, Write write) {
+  std::string text = "[";
+  for (std::size_t i = 0; i < items.size(); ++i) text += (i > 0 ? ", " : "") + write(items[i]);
+  return text + ']';
+}
+
+/// The same place of the design moved: the keys that say where a part lies.
+stitch::Value moved_by(stitch::Value value, cloth::Hole by) {
+  if (auto* hole = std::get_if<cloth::Hole>(&value)) *hole = *hole + by;
+  if (auto* holes = std::get_if<std::vector<cloth::Hole>>(&value))
+    for (cloth::Hole& hole : *holes) hole = hole + by;
+  return value;
+}
+
 }  // namespace
 
 std::string free_name(const course::Course& course, const std::string& name) {
@@ -42,6 +57,8 @@ std::string value_in_toml(const stitch::Value& value) {
   if (const auto* hole = std::get_if<cloth::Hole>(&value)) return file::in_toml(*hole);
   if (const auto* number = std::get_if<int>(&value)) return std::to_string(*number);
   if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
+  if (const auto* holes = std::get_if<std::vector<cloth::Hole>>(&value)) return list_text(*holes, [](cloth::Hole h) { return file::in_toml(h); });
+  if (const auto* wholes = std::get_if<std::vector<int>>(&value)) return list_text(*wholes, [](int n) { return std::to_string(n); });
   return file::in_toml(std::get<std::string>(value));
 }
 
@@ -91,7 +108,8 @@ Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint
   const course::Part& moved = course.parts[static_cast<std::size_t>(part)];
   std::vector<file::Pair> pairs;
   for (const auto& [key, value] : moved.values)
-    if (const auto* hole = std::get_if<cloth::Hole>(&value)) pairs.push_back({key, file::in_toml(*hole + by)});
+    if (std::holds_alternative<cloth::Hole>(value) || std::holds_alternative<std::vector<cloth::Hole>>(value))
+      pairs.push_back({key, value_in_toml(moved_by(value, by))});
   if (moved.begin_at) pairs.push_back({"begin_at", file::in_toml(*moved.begin_at + by)});
   if (moved.repeat.repeats()) pairs.push_back({"about", file::in_toml_halves(moved.repeat.about_twice + 2 * by)});
   return {"move part",
@@ -137,8 +155,7 @@ Edit copy_part(const course::Course& course, int part, cloth::Hole by) {
       {"name", file::in_toml(free_name(course, from.name))}, {"kind", file::in_toml(from.kind)}, {"thread", file::in_toml(from.thread)}};
   for (const auto& [key, value] : from.values) {
     if (!from.key_places.contains(key)) continue;
-    const auto* start = key == "start" ? std::get_if<cloth::Hole>(&value) : nullptr;
-    pairs.push_back({key, start ? file::in_toml(*start + by) : value_in_toml(value)});
+    pairs.push_back({key, value_in_toml(moved_by(value, by))});
   }
   stitch::Repeat repeat = from.repeat;
   repeat.about_twice = repeat.about_twice + 2 * by;

@@ -10,6 +10,7 @@
 #include "stitch/keys.h"
 #include "stitch/kinds.h"
 #include "stitch/line.h"
+#include "stitch/line_row.h"
 #include "stitch/rows.h"
 #include "stitch/values.h"
 
@@ -19,55 +20,11 @@ namespace {
 constexpr int over = 2;          // threads that a stitch crosses
 constexpr int row_distance = 2;  // threads
 
-/// One row: its corner holes, one more than legs, and its stitches.
-struct Row {
-  std::vector<cloth::Hole> corners;
-  std::vector<cloth::Stitch> stitches;
-  std::vector<int> legs;            ///< of each stitch
-  std::vector<std::size_t> begins;  ///< first stitch of each leg, and the number of stitches at the end
-};
-
-Row make_row(const Line& line, std::vector<cloth::Hole> corners) {
-  Row row{std::move(corners), {}, {}, {}};
-  row.stitches = row_stitches(line, row.corners, over);
-  row.begins.push_back(0);
-  for (std::size_t leg = 0; leg < line.legs.size(); ++leg) {
-    const auto count = static_cast<std::size_t>(along(line.legs[leg].way, row.corners[leg], row.corners[leg + 1]) / over);
-    row.legs.insert(row.legs.end(), count, static_cast<int>(leg));
-    row.begins.push_back(row.begins.back() + count);
-  }
-  return row;
-}
-
 /// The first leg that has shrunk to nothing, or -1.
 int shrunk_leg(const Line& line, const std::vector<cloth::Hole>& corners) {
   for (std::size_t leg = 0; leg < line.legs.size(); ++leg)
     if (along(line.legs[leg].way, corners[leg], corners[leg + 1]) <= 0) return static_cast<int>(leg);
   return -1;
-}
-
-/// Corners and free ends, by their stitches.
-void add_features(Work& work, const Line& line, const Row& row, int number) {
-  const std::size_t legs = line.legs.size();
-  for (std::size_t corner = 0; corner <= legs; ++corner) {
-    const bool turns = 0 < corner && corner < legs;
-    Feature feature{Shape::corner, {}, row.corners[corner], number, static_cast<int>(corner)};
-    if (line.closed && corner == legs) break;  // the first corner again
-    if (turns || line.closed) {
-      feature.stitches = {corner > 0 ? row.stitches[row.begins[corner] - 1] : row.stitches.back(), row.stitches[row.begins[corner]]};
-    } else {
-      feature.shape = Shape::end;
-      feature.stitches = {corner == 0 ? row.stitches.front() : row.stitches.back()};
-    }
-    work.features.push_back(std::move(feature));
-  }
-}
-
-void add_legs(Work& work, const Line& line, const Row& row, int number) {
-  for (std::size_t leg = 0; leg < line.legs.size(); ++leg) {
-    work.legs.push_back({number, static_cast<int>(leg), cloth::slanted(line.legs[leg].way),
-                         static_cast<int>(row.begins[leg + 1] - row.begins[leg]), 0, row.corners[leg], row.corners[leg + 1]});
-  }
 }
 
 /// Every stitch once, also where a row lies on itself or another.
@@ -135,7 +92,7 @@ std::vector<Row> make_rows(const Line& line, int count, RowsLie lie, Work& work,
     }
     check_limits(line, corners, stitches, faults);
     if (faults.any()) return {};
-    rows.push_back(make_row(line, std::move(corners)));
+    rows.push_back(make_row(line, std::move(corners), over));
   }
   return rows;
 }

@@ -15,11 +15,20 @@ namespace stitch {
 
 // ---- what is written ------------------------------------------------------------------------------------------------
 
-enum class KeyType { hole, whole, flag, word, path };
+enum class KeyType {
+  hole,
+  whole,
+  flag,
+  word,
+  path,
+  whole_or_word,  ///< one of `words`, or a whole number within the bounds
+  holes,          ///< a list of holes, one at least
+  wholes,         ///< a list of whole numbers, each within the bounds; one at least
+};
 
-using Value = std::variant<cloth::Hole, int, bool, std::string>;
+using Value = std::variant<cloth::Hole, int, bool, std::string, std::vector<cloth::Hole>, std::vector<int>>;
 
-/// One key that a kind takes. `words` are the allowed values of a `word`; `least` and `most` bound a `whole`.
+/// One key that a kind takes. `words` are the allowed values of a `word`; `least` and `most` bound a `whole`, or each of several.
 struct KeySpec {
   std::string_view name;
   KeyType type = KeyType::hole;
@@ -31,11 +40,12 @@ struct KeySpec {
 
 using Values = std::map<std::string, Value, std::less<>>;  ///< every key of the kind, defaults filled in
 
-/// What is wrong with a key's value. For a text, `offset` and `length` mark the bytes within it that are meant.
+/// What is wrong with a key's value. For a text, `offset` and `length` mark the bytes within it that are meant; of a list, `item` (from 0) may be.
 struct KeyFault {
   std::string key;
   std::size_t offset = 0, length = 0;
   std::string found, expected, suggestion;
+  int item = -1;
 };
 
 // ---- the work -------------------------------------------------------------------------------------------------------
@@ -43,6 +53,8 @@ struct KeyFault {
 /// How the stitches of a run may be turned.
 enum class Freedom {
   each_way,   ///< each by itself; against the run's own way it is a step back (rows of a cable)
+  fixed,      ///< as listed, each up at a and down at b, first to last (squares of four-sided stitch)
+  ring,       ///< each up at a and down at b, but begun anywhere and gone round either way (the legs of an eyelet)
   all_alike,  ///< all of them the same way, either way, and the run from either end (the stitches of a block)
 };
 
@@ -60,6 +72,18 @@ struct Run {
 enum class Order {
   in_turn,     ///< one run after another, as listed
   turn_about,  ///< two runs: a stitch of the first, one of the second
+  scattered,   ///< runs in whatever order is the shortest on the back (eyelets, petals)
+};
+
+/// What a student calls one of the part's runs.
+enum class Piece {
+  block,
+  bar,     ///< of satin stitch
+  petal,   ///< of a star
+  eyelet,
+  open_eyelet,  ///< whose centre is pulled open
+  square,  ///< of four-sided stitch
+  side,    ///< of a line of backstitch
 };
 
 /// What is worked in one going with one thread.
@@ -68,6 +92,7 @@ struct Pass {
   Order order = Order::in_turn;
   bool closed = false;  ///< the last run (or each row's last stitch) is followed by the first again
   int place = 0;        ///< of a repeated part: at which of its places
+  std::vector<cloth::Hole> keep_open{};  ///< holes that thread on the back never passes over (the centres of eyelets)
 };
 
 /// What a student can find by eye once it is stitched.
@@ -75,7 +100,12 @@ enum class Shape {
   bundle,  ///< stitches side by side, all parallel (a block): its stitch ends
   corner,  ///< a corner hole of a row
   end,     ///< a free end of a row
+  bar,     ///< like a bundle: satin stitch
+  petal,   ///< like a bundle: of a star
+  centre,  ///< the hole in the middle of an eyelet
 };
+/// Is such a feature a bundle of parallel stitches?
+constexpr bool side_by_side(Shape shape) { return shape == Shape::bundle || shape == Shape::bar || shape == Shape::petal; }
 struct Feature {
   Shape shape = Shape::bundle;
   std::vector<cloth::Stitch> stitches;  ///< a bundle's stitches, side by side in order; a corner's or end's one or two stitches
@@ -123,6 +153,7 @@ struct Work {
   int passes_a_place() const { return static_cast<int>(passes.size()) / places; }
   /// `number` from 1, `place` from 0; both must be there.
   const Pass& pass(int number, int place) const { return passes[static_cast<std::size_t>(place * passes_a_place() + number - 1)]; }
+  Piece piece = Piece::block;
 };
 
 struct Outcome {
@@ -137,6 +168,7 @@ struct Kind {
   int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches
   double stitches_a_minute = 6;  ///< teacher's own setting; this default is an assumption, no source
   cloth::Hole middle_of_first{};  ///< from the start hole to where a hand would hold the first piece of it
+  bool needle_in_middle = false;  ///< takes the teacher's habit `eyelet_needle` as the value of that name: "down" or "up"
 };
 
 const Kind* find_kind(std::string_view name);

@@ -7,5 +7,10 @@ namespace stitch {
 
 Kind blocks_kind();
 Kind cable_kind();
+Kind satin_kind();
+Kind star_kind();
+Kind eyelet_kind();
+Kind four_sided_kind();
+Kind backstitch_kind();
 
 }  // namespace stitch

@@ -8,6 +8,11 @@ const std::vector<Kind>& table() {
   static const std::vector<Kind> kinds{
       blocks_kind(),
       cable_kind(),
+      satin_kind(),
+      star_kind(),
+      eyelet_kind(),
+      four_sided_kind(),
+      backstitch_kind(),
   };
   return kinds;
 }

@@ -1,6 +1,7 @@
 #include "trail/clear.h"
 
 #include <algorithm>
+#include <numeric>
 #include <bit>
 
 namespace trail {
@@ -17,7 +18,7 @@ cloth::Box box_of(cloth::Stitch s) {
 
 }  // namespace
 
-Clear::Clear(std::span<const cloth::Box> boxes) : boxes_(boxes) {
+Clear::Clear(std::span<const cloth::Box> boxes, std::span<const cloth::Hole> open) : open_(open.begin(), open.end()), boxes_(boxes) {
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     if (boxes[i].width() <= 0 || boxes[i].height() <= 0) continue;  // nothing inside
     const int shift = level_of(boxes[i]);
@@ -28,7 +29,18 @@ Clear::Clear(std::span<const cloth::Box> boxes) : boxes_(boxes) {
   }
 }
 
+bool Clear::over_open(cloth::Hole from, cloth::Hole to) const {
+  if (open_.empty() || from == to) return false;
+  const cloth::Hole way = to - from;
+  const int steps = std::gcd(way.x, way.y);
+  const cloth::Hole step{way.x / steps, way.y / steps};
+  for (int i = 1; i < steps; ++i)
+    if (open_.contains(from + i * step)) return true;
+  return false;
+}
+
 bool Clear::crossed(cloth::Hole from, cloth::Hole to) const {
+  if (over_open(from, to)) return true;
   return std::any_of(levels_.begin(), levels_.end(), [&](const auto& level) {
     return crossed_among(level.second, level.first, {from, to});
   });

@@ -98,7 +98,8 @@ Cost Links::own(std::size_t unit, Way way) const {
 Cost Links::link(std::size_t unit, Way way, std::size_t next, Way next_way) const {
   const cloth::Hole from = worked(unit, way, units_[unit].count - 1).b, to = worked(next, next_way, 0).a;
   Cost cost = back(from, to);
-  if (units_[unit].each_way || units_[next].each_way) return cost;
+  const auto alike = [&](std::size_t u) { return run(u).freedom == stitch::Freedom::all_alike; };
+  if (!alike(unit) || !alike(next)) return cost;
   cost.showing =
       !stays_within(from, to, boxes_[static_cast<std::size_t>(units_[unit].run)], boxes_[static_cast<std::size_t>(units_[next].run)]);
   return cost;

@@ -9,7 +9,7 @@
 namespace trail {
 
 /// A way of working a unit. A single stitch has two: forward, backward. Stitches all alike have four: in their order a to b, b to a, then
-/// in the reversed order. Of equals the lower one is taken, so forward comes first.
+/// in the reversed order. Fixed ones have one. Of equals the lower one is taken, so forward comes first.
 using Way = std::uint8_t;
 inline constexpr int most_ways = 4;
 
@@ -19,7 +19,9 @@ class Links {
   Links(const stitch::Pass& pass, const Units& units, const Rules& rules);
   std::size_t size() const { return units_.size(); }
   bool closed() const { return pass_.closed; }
-  int ways(std::size_t unit) const { return units_[unit].each_way ? 2 : most_ways; }
+  int ways(std::size_t unit) const {
+    return units_[unit].each_way ? 2 : run(unit).freedom == stitch::Freedom::all_alike ? most_ways : 1;
+  }
   /// The i-th stitch as worked: up at a, down at b.
   cloth::Stitch worked(std::size_t unit, Way way, int i) const;
   /// Its place in the run.

@@ -19,8 +19,8 @@ std::vector<Worked> begun_at(const std::vector<Worked>& stitches, int start) {
 }
 
 /// Leads back thread that may not go straight under stitches; where there is no way, the thread is parted. Fills in `under` and `ends`.
-void hold_back(Trail& trail, const Rules& rules) {
-  const Clear clear(rules.keep_clear);
+void hold_back(Trail& trail, const Rules& rules, const std::vector<cloth::Hole>& keep_open) {
+  const Clear clear(rules.keep_clear, keep_open);
   UnderStitches under(trail.stitches, clear, rules.back_limit);
   trail.ends = {0};
   for (int k = 1; k < static_cast<int>(trail.stitches.size()); ++k) {
@@ -48,7 +48,7 @@ Trail make_trail(const Round& round, int start, const Rules& rules, const Length
   base::require(0 <= start && start < static_cast<int>(round.stitches.size()), "a trail starts with one of its stitches");
   base::require(round.closed || start == 0, "a line is begun at its first stitch");
   trail.stitches = begun_at(round.stitches, start);
-  hold_back(trail, rules);
+  hold_back(trail, rules, round.keep_open);
   const std::vector<double> back = back_to_each(trail.stitches, trail.under);
   trail.ends = lay_lengths(trail, back, lengths);
   std::erase_if(trail.under, [&](const Under& u) { return std::binary_search(trail.ends.begin(), trail.ends.end(), u.stitch); });

@@ -32,6 +32,7 @@ struct Round {
   stitch::Order order = stitch::Order::in_turn;
   std::vector<Worked> stitches;
   std::vector<int> starts;  ///< indices at which a trail may begin, rising: level pairs clear of corners, first stitches of blocks
+  std::vector<cloth::Hole> keep_open{};  ///< holes that thread on the back never passes over
 };
 
 struct Rules {
@@ -42,6 +43,9 @@ struct Rules {
 /// Plans one pass in time linear in its stitches. Exact: the order of rows follows from the laws, their stitches' ways and those of blocks from
 /// dynamic programming over the way of the last one. Two runs for turn about, their stitches free each way. Where law 2 cannot be kept (both
 /// ends of the way on lie in one hole) make_trail parts the thread there.
+///
+/// Scattered runs (eyelets, petals) are put in the order and each worked the way that leave the least thread on the back: exactly up to eight of
+/// them; of more, from the nearest to the nearest, then improved until no swap or reversal among near neighbours of the order shortens the back.
 Round plan_round(const stitch::Pass& pass, const Rules& rules);
 
 /// Thread on the back that is not straight: from the last hole over `via`, each leg under stitches worked before.

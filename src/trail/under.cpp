@@ -43,10 +43,9 @@ void UnderStitches::use(cloth::Hole hole, int since) {
 
 void UnderStitches::gather() {
   gathered_ = true;
-  for (std::size_t k = 0; k < stitches_.size(); ++k) {
-    use(stitches_[k].up, static_cast<int>(k));
-    use(stitches_[k].down, static_cast<int>(k));
-  }
+  for (std::size_t k = 0; k < stitches_.size(); ++k)
+    for (const cloth::Hole hole : {stitches_[k].up, stitches_[k].down})
+      if (!clear_.open(hole)) use(hole, static_cast<int>(k));
 }
 
 /// One search.

@@ -33,8 +33,8 @@ Units in_turn(const stitch::Pass& pass) {
   for (std::size_t r = 0; r < pass.runs.size(); ++r) {
     const stitch::Run& run = pass.runs[r];
     const int size = static_cast<int>(run.stitches.size()), number = static_cast<int>(r);
-    if (run.freedom == stitch::Freedom::all_alike && size > 0) units.push_back({number, 0, size, run.legs[0], false});
-    if (run.freedom == stitch::Freedom::all_alike) continue;
+    if (run.freedom != stitch::Freedom::each_way && size > 0) units.push_back({number, 0, size, run.legs[0], false});
+    if (run.freedom != stitch::Freedom::each_way) continue;
     for (int i = 0; i < size; ++i) units.push_back({number, i, 1, run.legs[static_cast<std::size_t>(i)], true});
   }
   return units;

@@ -35,6 +35,16 @@ inline std::string text(const stitch::Value& value) {
     std::string operator()(int n) const { return text(n); }
     std::string operator()(bool flag) const { return flag ? "true" : "false"; }
     std::string operator()(const std::string& t) const { return text(t); }
+    std::string operator()(const std::vector<cloth::Hole>& holes) const {
+      std::string all;
+      for (const cloth::Hole& hole : holes) all += (*this)(hole) + ";";
+      return all;
+    }
+    std::string operator()(const std::vector<int>& wholes) const {
+      std::string all;
+      for (const int n : wholes) all += std::to_string(n) + ";";
+      return all;
+    }
   };
   return std::visit(Names{}, value);
 }
