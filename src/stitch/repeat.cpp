@@ -49,6 +49,7 @@ class Repeater {
   Work all() {
     Work all;
     all.closed = part_.closed;
+    all.piece = part_.piece;
     all.doubts = part_.doubts;
     all.places = 0;
     for (const cloth::Turn turn : images_of(repeat_)) add(turn, all);
@@ -89,6 +90,7 @@ class Repeater {
   /// The stitches of a pass that no earlier place has. A stitch that lies double in two passes of one place (a lapped row) stays in both.
   Pass image_of(cloth::Turn turn, const Pass& pass, int place) const {
     Pass there{.runs = {}, .order = pass.order, .closed = pass.closed, .place = place};
+    for (const cloth::Hole hole : pass.keep_open) there.keep_open.push_back(image(repeat_, turn, hole));
     std::vector<bool> parted;
     for (const Run& run : pass.runs) {
       Run kept{.stitches = {}, .legs = {}, .freedom = run.freedom, .down = run.down};
@@ -112,7 +114,7 @@ class Repeater {
       if (pass.order == Order::in_turn) begin_behind_gap(pass, parted);
     }
     std::erase_if(pass.runs, [](const Run& run) { return run.stitches.empty(); });
-    if (pass.runs.size() < 2) pass.order = Order::in_turn;
+    if (pass.runs.size() < 2 && pass.order == Order::turn_about) pass.order = Order::in_turn;
   }
 
   void add_features(cloth::Turn turn, int place, Work& all) {
@@ -121,7 +123,7 @@ class Repeater {
     for (const Feature& feature : part_.features) {
       Feature there{feature.shape, {}, image(repeat_, turn, feature.hole), feature.row, place * most + feature.along};
       for (const cloth::Stitch& stitch : feature.stitches) there.stitches.push_back(image_of(turn, stitch));
-      if (feature.shape == Shape::bundle) there.hole = upper_left(there.stitches);
+      if (side_by_side(feature.shape)) there.hole = upper_left(there.stitches);
       if (featured_.insert(key_of(there)).second) all.features.push_back(std::move(there));
     }
   }
