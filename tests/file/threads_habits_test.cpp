@@ -83,7 +83,7 @@ edge_length_cm = 30
 foo = 1
 [habits.stitches_a_minute]
 blocks = 0
-satin = 5
+edge = 5
 cabel = 5
 [habits.count_cost]
 glance = 61
@@ -125,9 +125,9 @@ x:19:1: found the key "foo"; expected a key of [habits]: working_length_cm, bloc
 x:21:10: found the number 0; expected a number from 0.1 to 100
   blocks = 0
            ^
-x:22:1: found the kind of part "satin", not offered by this version; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided" or "backstitch"
-  satin = 5
-  ^^^^^
+x:22:1: found the kind of part "edge", not offered by this version; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided" or "backstitch"
+  edge = 5
+  ^^^^
 x:23:1: found the key "cabel"; expected a key of [habits.stitches_a_minute]; did you mean cable?
   cabel = 5
   ^^^^^
