@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "app/panels.h"
+#include "app/teach.h"
 #include "file/edit.h"
 
 namespace app {
@@ -63,10 +64,12 @@ void picked_fields(Desk& desk, int number) {
   });
   if (const stitch::Kind* kind = stitch::find_kind(part.kind))
     for (const stitch::KeySpec& spec : kind->keys)
-      if (const auto found = part.values.find(spec.name); found != part.values.end())
+      if (const auto found = part.values.find(spec.name); found != part.values.end()) {
         field(spec, found->second, [&](const std::string& key, const stitch::Value& value) {
           desk.apply(session::change_key(number, key, session::value_in_toml(value), "change " + key));
         });
+        teach(desk, word_of_key(*kind, spec));
+      }
   repeat_fields(desk, number);
   ImGui::PopItemWidth();
   if (ImGui::Button(desk.say("desk.copy").c_str())) copy_picked(desk);
@@ -85,6 +88,7 @@ void drawing_fields(Desk& desk) {
       const auto found = drawing.chosen.find(spec.name);
       field(spec, found == drawing.chosen.end() ? *spec.fallback : found->second,
             [&](const std::string& key, const stitch::Value& value) { drawing.chosen[key] = value; });
+      teach(desk, word_of_key(*kind, spec));
     }
   ImGui::PopItemWidth();
   ImGui::PushTextWrapPos(0);

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "app/panels.h"
+#include "app/teach.h"
 
 namespace app {
 namespace {
@@ -56,8 +57,12 @@ void repeat_fields(Desk& desk, int part) {
       desk.message = desk.say("desk.about.wrong");
   };
   turn_field(desk, now, change);
+  teach(desk, "desk.teach.turn");
   mirror_field(desk, now, change);
-  if (now.repeats()) middle_field(desk, now, change);
+  teach(desk, "desk.teach.mirror");
+  if (!now.repeats()) return;
+  middle_field(desk, now, change);
+  teach(desk, "desk.teach.about");
 }
 
 }  // namespace app

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/panels.h"
+#include "app/teach.h"
 #include "paint/imgui/play.h"
 #include "session/mends.h"
 
@@ -52,7 +53,11 @@ void start(Desk& desk) {
     heading(desk, start_heading(desk, count_in));
     const guide::CountIn shown = shown_count(desk, count_in);
     wrapped(say::count_in(desk.voice(), shown));
-    if (shown.proof) quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));
+    teach(desk, "desk.teach.count-in");
+    if (shown.proof) {
+      quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));
+      teach(desk, "desk.teach.proof");
+    }
     if (!count_in.others.empty() && ImGui::SmallButton(fmt::format("{}##{}.{}", desk.say("desk.another-landmark"), count_in.trail, count_in.section).c_str())) ++desk.alternative;
   }
 }
@@ -67,9 +72,9 @@ void fly_to(Desk& desk, const cloth::Box& window) {
   desk.view.y = (window.y0 + window.y1) / 2.0 - height / pixels / 2;
 }
 
-std::string shows(const Desk& desk, guide::Shows what) {
-  constexpr const char* keys[] = {"desk.shows.start", "desk.shows.corner", "desk.shows.step-back", "desk.shows.second-pass", "desk.shows.join", "desk.shows.end"};
-  return desk.say(keys[static_cast<int>(what)]);
+std::string shows(guide::Shows what) {
+  constexpr const char* keys[] = {"start", "corner", "step-back", "second-pass", "join", "end"};
+  return keys[static_cast<int>(what)];
 }
 
 /// A small picture of the close-up's window, from the same list as the cloth.
@@ -101,11 +106,13 @@ void close_ups(Desk& desk) {
     if (close_up.lesson != desk.lesson) continue;
     const ImVec2 at = ImGui::GetCursorScreenPos();
     if (ImGui::InvisibleButton(fmt::format("##close-up{}", close_up.letter).c_str(), {ImGui::GetContentRegionAvail().x, size.y})) fly_to(desk, close_up.window);
+    if (!ImGui::IsItemVisible()) continue;
+    teach(desk, "desk.teach.shows." + shows(close_up.shows));
     ImDrawList& draw = *ImGui::GetWindowDrawList();
     if (ImGui::IsItemHovered() || ImGui::IsItemFocused()) draw.AddRectFilled(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(), paint(desk.theme.hover), 4 * desk.scale);
     if (desk.index) thumbnail(desk, close_up, at, size);
     const float x = at.x + size.x + 12 * desk.scale;
-    draw.AddText(desk.fonts.text, desk.fonts.text->FontSize, {x, at.y + 8 * desk.scale}, paint(desk.theme.ink), fmt::format("{}  {}", close_up.letter, shows(desk, close_up.shows)).c_str());
+    draw.AddText(desk.fonts.text, desk.fonts.text->FontSize, {x, at.y + 8 * desk.scale}, paint(desk.theme.ink), fmt::format("{}  {}", close_up.letter, desk.say("desk.shows." + shows(close_up.shows))).c_str());
     if (close_up.stands_for.size() > 1)
       draw.AddText(desk.fonts.small, desk.fonts.small->FontSize, {x, at.y + 32 * desk.scale}, paint(desk.theme.quiet),
                    desk.say("desk.times", {{"n", static_cast<std::int64_t>(close_up.stands_for.size())}}).c_str());
@@ -116,6 +123,7 @@ void thread(Desk& desk) {
   heading(desk, desk.say("desk.thread"));
   for (const auto& [name, mm] : lesson_of(desk).thread_mm)
     wrapped(desk.say("desk.thread-line", {{"thread", name}, {"metres", words::Decimal{mm / 1000, 1}}, {"lengths", std::int64_t{lesson_of(desk).lengths.at(name)}}}));
+  teach(desk, "desk.teach.lengths");
 }
 
 /// The lesson's work, each line to be sent to another lesson.

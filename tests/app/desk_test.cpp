@@ -1,4 +1,5 @@
 // The window's panels driven by keys and clicks without a window: what is asked for is done, to the course file and to how it is looked at.
+#include "app/teach.h"
 #include "app/windowless.h"
 #include "file/course_file.h"
 #include "list/contrast.h"
@@ -110,4 +111,30 @@ TEST_CASE("text and lines of both themes keep the contrast of WCAG 2.2") {
     CHECK(list::contrast(t.chart.now, t.chart.ground) >= 4.5);
     CHECK(list::contrast(t.chart.before, t.chart.ground) >= 2);
   }
+}
+
+TEST_CASE("every key of every kind has words that teach it") {
+  const words::Phrases phrases = phrases_in(Language::english);
+  for (const stitch::Kind* kind : stitch::kinds())
+    for (const stitch::KeySpec& spec : kind->keys) {
+      const std::string key = app::word_of_key(*kind, spec);
+      INFO(key);
+      CHECK(phrases.has(key));
+    }
+}
+
+TEST_CASE("the pointer on the count-in shows what a count-in is; off it, nothing") {
+  Windowless w(frost);
+  const auto shown = [&](float y) {
+    ImGui::GetIO().MousePos = {w.size.x - 300, y};
+    w.frames(3);
+    const ImDrawData& drawn = *ImGui::GetDrawData();
+    for (int n = 0; n < drawn.CmdListsCount; ++n)
+      if (std::string(drawn.CmdLists[n]->_OwnerName ? drawn.CmdLists[n]->_OwnerName : "").starts_with("##Tooltip")) return true;
+    return false;
+  };
+  CHECK_FALSE(shown(w.size.y - 30));
+  bool any = false;
+  for (float y = 180; y < 700 && !any; y += 6) any = shown(y);
+  CHECK(any);
 }

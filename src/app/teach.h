@@ -1,0 +1,17 @@
+// Tooltips that say what a word of the craft means, where it stands on the screen.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "app/desk.h"
+
+namespace app {
+
+/// The phrase that says what a key of a kind means.
+std::string word_of_key(const stitch::Kind& kind, const stitch::KeySpec& spec);
+
+/// While the pointer is on the item drawn last: the phrase of this key, in a few lines. A key without a phrase shows nothing.
+void teach(const Desk& desk, std::string_view phrase);
+
+}  // namespace app
