@@ -45,6 +45,11 @@ void add_commands(CLI::App& app, Options& options) {
   handouts->add_flag("--large-print", options.large_print, "type of 18 points, thicker lines");
   handouts->add_option("--dpi", options.dpi, "dots an inch")->check(CLI::Range(72.0, 1200.0))->capture_default_str();
 
+  auto* supplies = command(app, "supplies", "Say what to buy: thread, cloth, needles, for a student and for the class",
+                           "tellekant supplies frost.course.toml --as csv > shopping.csv", options);
+  one_file(supplies, options, course);
+  supplies->add_option("--as", options.list_form, "text, or csv for a spreadsheet")->check(CLI::IsMember({"text", "csv"}))->capture_default_str();
+
   auto* tidy = command(app, "tidy", "Print the file in its canonical form, comments kept", "tellekant tidy frost.course.toml --write", options);
   one_file(tidy, options, course);
   tidy->add_flag("--write", options.write, "replace the file");

@@ -10,12 +10,13 @@ namespace cli {
 enum ExitCode { fine = 0, stopped = 1, bad_call = 2, not_written = 3 };
 
 struct Options {
-  std::string command;             ///< check, plan, handouts, tidy, new
+  std::string command;             ///< check, plan, handouts, supplies, tidy, new
   std::vector<std::string> files;  ///< one, or several for check
   std::string into;                ///< handouts: the folder
   std::optional<int> lesson;
   std::string form = "png";
   std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
+  std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;
   double dpi = 300;
   bool write = false;  ///< tidy
@@ -32,6 +33,7 @@ Parsed parse(int count, char** arguments);
 int run_check(const Options& options);
 int run_plan(const Options& options);
 int run_handouts(const Options& options);
+int run_supplies(const Options& options);
 int run_tidy(const Options& options);
 int run_new(const Options& options);
 

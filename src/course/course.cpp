@@ -18,7 +18,26 @@ int find_part(const Course& course, std::string_view name) {
 
 int needle_size(const Thread& thread) {
   if (thread.needle) return *thread.needle;
-  return thread.pearl && *thread.pearl >= 8 ? 26 : 24;
+  return thread.sold ? thread.sold->needle : SoldAs{}.needle;
+}
+
+std::optional<double> tex(const Thread& thread) {
+  if (thread.tex) return thread.tex;
+  if (thread.ball_m && thread.ball_g) return 1000 * *thread.ball_g / *thread.ball_m;
+  if (thread.sold && thread.sold->metres > 0 && thread.sold->grams > 0) return 1000 * thread.sold->grams / thread.sold->metres;
+  return std::nullopt;
+}
+
+std::optional<double> ball_metres(const Thread& thread) {
+  if (thread.ball_m) return thread.ball_m;
+  if (const auto grams_of_1000 = tex(thread); grams_of_1000 && thread.ball_g) return 1000 * *thread.ball_g / *grams_of_1000;
+  if (thread.sold && thread.sold->metres > 0) return thread.sold->metres;
+  return std::nullopt;
+}
+
+Form form(const Thread& thread) {
+  if (thread.form) return *thread.form;
+  return thread.sold ? thread.sold->form : Form::ball;
 }
 
 cloth::Box extent(const Course& course) {

@@ -27,6 +27,17 @@ struct Cloth {
   std::string colour = "#FFFFFF";
   std::optional<cloth::Hole> size_threads;  ///< width, height
   std::optional<cloth::Hole> middle;
+  std::string price, currency;  ///< of one student's piece: exact decimals as text
+};
+
+enum class Form { ball, skein };
+
+/// How a pearl cotton is sold, by the table in assets/tables/threads.toml.
+struct SoldAs {
+  int pearl = 0;
+  Form form = Form::ball;
+  double metres = 0, grams = 0;  ///< of one; 0: not known
+  int needle = 24;               ///< tapestry needle size
 };
 
 struct Thread {
@@ -36,7 +47,9 @@ struct Thread {
   std::string colour = "#FFFFFF";
   std::optional<int> needle;   ///< tapestry needle size
   std::optional<double> ball_m, ball_g;
-  std::string price, currency; ///< exact decimals as text
+  std::optional<Form> form;
+  std::string price, currency; ///< of one ball or skein: exact decimals as text
+  std::optional<SoldAs> sold;  ///< of a pearl cotton: what the table says
   Place place;
 };
 
@@ -83,6 +96,7 @@ struct Course {
   int minutes = 90;
   std::optional<int> lessons_wanted;
   int students = 1;
+  int spares = 0;  ///< further sets to buy, beyond the students'
   int home_minutes = 0;
   std::vector<std::string> seen_before;
   Cloth cloth;
@@ -99,8 +113,14 @@ inline constexpr int lesson_limit = 200;
 const Thread* find_thread(const Course& course, std::string_view name);
 int find_part(const Course& course, std::string_view name);  ///< index, or -1
 
-/// Needle size for a thread: as written, else from the pearl size (24 with 5, 26 with 8 or 12; common practice, no source), else 24.
+/// Needle size for a thread: as written, else by the table of sizes, else 24.
 int needle_size(const Thread& thread);
+/// Metres of one ball or skein: as written; else from its written grams and its tex (grams of 1000 m, ISO 1144), else by the table.
+/// Nothing where none of these is known.
+std::optional<double> ball_metres(const Thread& thread);
+/// Grams of 1000 m: as written, else from the table.
+std::optional<double> tex(const Thread& thread);
+Form form(const Thread& thread);
 /// All holes of all stitches; a single hole at the origin where there are none.
 cloth::Box extent(const Course& course);
 /// Its written middle, else the middle hole of the extent; of a half thread the one left of it and above.

@@ -38,6 +38,8 @@ void read_cloth_table(const Entry* entry, Reading& reading) {
   table.take("size_threads", read_size, cloth.size_threads);
   table.take("middle", read_hole, cloth.middle);
   table.word<course::Begin>("begin", {{"middle", course::Begin::middle}, {"edges", course::Begin::edges}}, choices.begin);
+  table.take("price", read_price, cloth.price);
+  table.line("currency", 20, cloth.currency);
   table.refuse_others(cloth_keys());
 }
 

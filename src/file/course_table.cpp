@@ -73,6 +73,7 @@ void read_course_table(const Entry* entry, Reading& reading) {
   table.whole("minutes", 1, 1440, course.minutes);
   table.whole("lessons", 1, course::lesson_limit, course.lessons_wanted);
   table.whole("students", 1, 10000, course.students);
+  table.whole("spares", 0, 10000, course.spares);
   using course::Hand;
   table.word<Hand>("hand", {{"right", Hand::right}, {"left", Hand::left}, {"both", Hand::both}}, course.choices.hand);
   table.word<course::Paper>("paper", {{"A4", course::Paper::a4}, {"Letter", course::Paper::letter}}, course.choices.paper);

@@ -22,12 +22,12 @@ Keys root_keys() { return {"format", "course", "cloth", "thread", "habits", "par
 
 Keys course_keys() {
   return {"title",   "teacher", "first_day", "every", "days",  "start_time", "time_zone",    "holidays",
-          "minutes", "lessons", "students",  "hand",  "paper", "language",   "home_minutes", "seen_before"};
+          "minutes", "lessons", "students", "spares", "hand",  "paper", "language",   "home_minutes", "seen_before"};
 }
 
-Keys cloth_keys() { return {"count", "per_cm", "line", "margin_mm", "colour", "size_threads", "middle", "begin"}; }
+Keys cloth_keys() { return {"count", "per_cm", "line", "margin_mm", "colour", "size_threads", "middle", "begin", "price", "currency"}; }
 
-Keys thread_keys() { return {"pearl", "tex", "colour", "needle", "ball_m", "ball_g", "price", "currency"}; }
+Keys thread_keys() { return {"pearl", "tex", "colour", "needle", "ball_m", "ball_g", "sold_as", "price", "currency"}; }
 
 std::string length_key(std::string_view kind) { return std::string(kind) + "_length_cm"; }
 

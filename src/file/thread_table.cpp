@@ -4,6 +4,7 @@
 #include "file/schema.h"
 #include "file/table_reader.h"
 #include "file/tables.h"
+#include "file/thread_sizes.h"
 #include "file/write_value.h"
 
 namespace file {
@@ -28,10 +29,14 @@ void read_thread(const Entry& entry, Reading& reading) {
   name_is_right(entry.key, entry.place, entry.length, reading.faults);
   const TableReader table(*site, reading.faults);
   read_thickness(table, thread);
+  course::Form form = course::Form::ball;
   table.take("colour", read_colour, thread.colour);
   table.whole("needle", 10, 30, thread.needle);
+  if (thread.pearl) thread.sold = sold_as(thread_sizes(), *thread.pearl);
   table.number("ball_m", 0.1, 100000, thread.ball_m);
   table.number("ball_g", 0.1, 100000, thread.ball_g);
+  table.word<course::Form>("sold_as", {{"ball", course::Form::ball}, {"skein", course::Form::skein}}, form);
+  if (table.find("sold_as")) thread.form = form;
   table.take("price", read_price, thread.price);
   table.line("currency", 20, thread.currency);
   table.refuse_others(thread_keys());

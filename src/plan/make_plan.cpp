@@ -7,6 +7,7 @@
 #include "plan/lessons.h"
 #include "plan/plan.h"
 #include "plan/schedule.h"
+#include "plan/supplies.h"
 
 namespace plan {
 namespace {

@@ -50,16 +50,28 @@ struct Finding {
   course::Place place;
 };
 
+/// What must be bought. Every figure of thread is one student's; `sets` students' worth is bought in all.
 struct Supplies {
   struct Thread {
-    std::string name;
-    std::optional<int> pearl;
-    double metres = 0;  ///< a student's, waste included
-    int lengths = 0;
-    int balls = 0;
+    std::vector<std::string> names;  ///< the teacher's short names of this one thread (same size, colour and ball): at least one
+    int thread = 0;                  ///< index in the course's threads, of the first of them
+    double front_mm = 0, back_mm = 0;  ///< paths of the stitches
+    double take_up_mm = 0;             ///< what the thread is longer than its path
+    double tails_mm = 0;               ///< both ends of every working length
+    int lengths = 0;                   ///< working lengths that are begun
+    double cut_mm = 0;                 ///< those lengths, cut whole
+    double waste = 0;                  ///< share bought on top
+
+    double needed_mm() const { return front_mm + back_mm + take_up_mm + tails_mm; }
+    /// What is needed and the waste.
+    double metres() const { return needed_mm() * (1 + waste) / 1000; }
+    /// What to buy: the same, reckoned from the whole lengths that are cut off where these are more.
+    double metres_to_buy() const { return (needed_mm() > cut_mm ? needed_mm() : cut_mm) * (1 + waste) / 1000; }
   };
-  std::vector<Thread> per_student, for_class;
-  std::vector<int> needles;  ///< tapestry needle sizes, rising
+  int sets = 1;  ///< students and spares
+  std::vector<Thread> threads;  ///< in the order of the course
+  std::vector<int> needles;     ///< tapestry needle sizes, rising; one of each a student
+  bool tacking_thread = false;  ///< for lines marked beforehand
 };
 
 struct Plan {

@@ -159,36 +159,6 @@ void lesson_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesso
   });
 }
 
-void threads_of(Json& json, std::string_view name, const std::vector<plan::Supplies::Thread>& threads) {
-  json.key(name);
-  json.object([&] {
-    json.key("threads");
-    json.array([&] {
-      for (const auto& thread : threads)
-        json.object([&] {
-          json.member("name", std::string_view(thread.name));
-          json.key("pearl");
-          thread.pearl ? json.value(*thread.pearl) : json.null();
-          json.key("metres");
-          json.value(thread.metres, 2);
-          json.member("lengths", thread.lengths);
-          json.member("balls", thread.balls);
-        });
-    });
-  });
-}
-
-void supplies_of(Json& json, const course::Course& course, const plan::Plan& plan) {
-  const cloth::Hole cut = course::size_threads(course);
-  json.key("supplies");
-  json.object([&] {
-    threads_of(json, "per_student", plan.supplies.per_student);
-    threads_of(json, "class", plan.supplies.for_class);
-    pair_mm(json, "cloth", cut.x, cut.y, course.cloth.count);
-    numbers(json, "needles", plan.supplies.needles);
-  });
-}
-
 void snag_of(Json& json, const course::Course& course, const check::Snag& snag, const say::Voice& voice) {
   constexpr std::string_view severities[] = {"stop", "ask", "note"};
   const say::SaidSnag said = say::snag(voice, snag);
@@ -228,7 +198,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
     json.array([&] {
       for (const plan::LessonPlan& lesson : plan.lessons) json.object([&] { lesson_of(json, plan, lesson, voice); });
     });
-    supplies_of(json, course, plan);
+    write_supplies(json, course, plan, voice);
     json.key("snags");
     json.array([&] {
       for (const check::Snag& snag : snags) json.object([&] { snag_of(json, course, snag, voice); });

@@ -1,4 +1,4 @@
-// The part of the plan's JSON that the guide found, for write_plan (publish.h).
+// Parts of the plan's JSON in files of their own, for write_plan (publish.h).
 #pragma once
 
 #include "publish/json.h"
@@ -8,5 +8,7 @@ namespace publish {
 
 /// Writes count_ins, marks and closeups.
 void write_guide(Json& json, const course::Course& course, const plan::Plan& plan, const say::Voice& voice);
+/// Writes supplies.
+void write_supplies(Json& json, const course::Course& course, const plan::Plan& plan, const say::Voice& voice);
 
 }  // namespace publish

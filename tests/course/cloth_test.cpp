@@ -33,6 +33,7 @@ TEST_CASE("needles: 24 with pearl 5, 26 with 8 and 12 (common practice, no sourc
   thread.pearl = 5;
   CHECK(course::needle_size(thread) == 24);
   thread.pearl = 8;
+  thread.sold = course::SoldAs{8, course::Form::ball, 80, 10, 26};
   CHECK(course::needle_size(thread) == 26);
   thread.needle = 22;
   CHECK(course::needle_size(thread) == 22);

@@ -1,0 +1,19 @@
+// tellekant supplies FILE
+#include "cli/open_course.h"
+#include "cli/output.h"
+#include "publish/publish.h"
+
+namespace cli {
+
+int run_supplies(const Options& options) {
+  const auto course = open_course(options.files[0], options);
+  if (!course) return bad_call;
+  const auto checked = plan_and_check(*course, options);
+  if (!checked) return not_written;
+  const say::Voice voice{phrases(*course), say::Hand::right, *course};
+  const bool csv = options.list_form == "csv";
+  if (!print_out(csv ? publish::supplies_csv(voice, checked->plan) : publish::supplies_text(voice, checked->plan))) return not_written;
+  return check::stops(checked->snags) ? stopped : fine;
+}
+
+}  // namespace cli

@@ -1,0 +1,63 @@
+// tellekant supplies: the list as text, and as CSV that another reader takes apart.
+#include <doctest/doctest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "cli/call.h"
+
+namespace {
+
+std::string priced() {
+  std::string text = small_course;
+  text.replace(text.find("title = \"Two Rings\""), 19, "title = \"Two Rings\"\nstudents = 10\nspares = 2");
+  text.replace(text.find("pearl = 5"), 9, "pearl = 5\ncolour = \"#F2EBDD\"\nprice = \"1.05\"\ncurrency = \"a, \\\"b\\\"\"");
+  return text;
+}
+
+}  // namespace
+
+TEST_CASE("supplies: text on standard output") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", priced());
+  const Said said = call(folder, "supplies a.course.toml");
+  CHECK(said.code == 0);
+  CHECK(said.err == "");
+  CHECK(said.out.find("What to buy: Two Rings\nFor 10 students and 2 spare sets\n\n") == 0);
+  CHECK(said.out.find("pearl cotton 5, colour #F2EBDD (heavy)") != std::string::npos);
+  CHECK(said.out.find("12 pieces") != std::string::npos);
+  CHECK(said.out.find("tapestry needle 24") != std::string::npos);
+}
+
+TEST_CASE("supplies --as csv: Python's csv reader finds the same fields, and every line has as many") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", priced());
+  const Said said = call(folder, "supplies a.course.toml --as csv");
+  CHECK(said.code == 0);
+  for (std::size_t at = said.out.find('\n'); at != std::string::npos; at = said.out.find('\n', at + 1)) CHECK(said.out[at - 1] == '\r');
+  put(folder, "a.csv", said.out);
+  put(folder, "read.py",
+      "import csv, json\nprint(json.dumps(list(csv.reader(open('a.csv', newline='', encoding='utf-8'), strict=True))))\n");
+  REQUIRE(std::system(("cd '" + folder.path.string() + "' && python3 read.py > a.json").c_str()) == 0);
+  const auto rows = nlohmann::json::parse(bytes_of(folder / "a.json"));
+  REQUIRE(rows.size() >= 5);
+  for (const auto& row : rows) CHECK(row.size() == 10);
+  CHECK(rows[0][0] == "item");
+  CHECK(rows[1][6] == "12");
+  CHECK(rows[2][0] == "pearl cotton 5, colour #F2EBDD (heavy)");
+  CHECK(rows[2][1] == "skein");
+  CHECK(rows[2][7] == "1.05");
+  CHECK(rows[2][8] == "a, \"b\"");
+  CHECK(rows[2][9] == "1.05");
+  const auto plan = nlohmann::json::parse(call(folder, "plan a.course.toml").out);
+  const auto& thread = plan["supplies"]["class"]["threads"][0];
+  CHECK(std::stod(rows[2][5].get<std::string>()) == doctest::Approx(thread["buy_m"].get<double>()).epsilon(0.01));
+  CHECK(rows[2][6] == std::to_string(thread["balls"].get<int>()));
+}
+
+TEST_CASE("supplies: another form is a wrong call, a faulty file an error") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", small_course);
+  CHECK(call(folder, "supplies a.course.toml --as xml").code == 2);
+  put(folder, "b.course.toml", "format = 1\n");
+  CHECK(call(folder, "supplies b.course.toml").code == 2);
+}
