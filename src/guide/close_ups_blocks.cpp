@@ -8,7 +8,8 @@ namespace guide {
 namespace {
 
 constexpr int beside = 2;  // stitches of the neighbouring block
-constexpr int whole = 8;   // a block of more stitches is not shown whole
+constexpr int whole = 8;   // a block of more stitches is not shown whole,
+constexpr int whole_at_start = 24;  // unless it is the first
 constexpr int at_end = 4;
 
 /// Twice the middle of the block's holes.
@@ -65,7 +66,8 @@ cloth::Hole block_corner_hole(const Needle& needle, const Corner& corner) {
 Span first_blocks(const Needle& needle, const Span& section) {
   const int first = section.first;
   const Span one = needle.block(first);
-  if (one.last - first >= whole) return common({first, first + whole - 1}, section);
+  if (one.last - first >= whole_at_start) return common({first, first + whole - 1}, section);
+  if (one.last - first >= whole) return common({first, one.last}, section);
   if (one.last >= section.last) return {first, section.last};
   const Span two = needle.block(one.last + 1);
   if (two.count() > whole) return common({first, two.first + whole - 1}, section);

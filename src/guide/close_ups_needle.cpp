@@ -6,17 +6,23 @@
 namespace guide {
 namespace {
 
-bool is_turn_about(const course::Course& course, const PlacedTrail& trail) {
+const stitch::Pass* pass_of(const course::Course& course, const PlacedTrail& trail) {
   const stitch::Work& work = course.parts[trail.part].work;
-  if (trail.pass > work.passes_a_place() || trail.place >= work.places) return false;
-  return work.pass(trail.pass, trail.place).order == stitch::Order::turn_about;
+  if (trail.pass > work.passes_a_place() || trail.place >= work.places) return nullptr;
+  return &work.pass(trail.pass, trail.place);
 }
 
 }  // namespace
 
 Span common(const Span& a, const Span& b) { return {std::max(a.first, b.first), std::min(a.last, b.last)}; }
 
-Needle::Needle(const course::Course& course, const PlacedTrail& trail) : trail_(&trail.trail), turn_about_(is_turn_about(course, trail)) {}
+Needle::Needle(const course::Course& course, const PlacedTrail& trail) : trail_(&trail.trail) {
+  const stitch::Pass* pass = pass_of(course, trail);
+  if (!pass) return;
+  turn_about_ = pass->order == stitch::Order::turn_about;
+  scattered_ = pass->order == stitch::Order::scattered;
+  single_row_ = stitch::stitch_by_stitch(*pass);
+}
 
 const trail::Worked& Needle::at(int stitch) const {
   const int n = size();

@@ -25,6 +25,10 @@ class Needle {
   bool closed() const { return trail_->closed; }
   /// Two rows worked turn about; otherwise one run (block) after another.
   bool turn_about() const { return turn_about_; }
+  /// Stitches one by one along a line, of two rows or of one; otherwise piece by piece.
+  bool rows() const { return turn_about_ || single_row_; }
+  /// Pieces in no order of their own: no flight bends between them.
+  bool scattered() const { return scattered_; }
   const trail::Trail& trail() const { return *trail_; }
   /// Is there such a stitch? In a circle always.
   bool known(int stitch) const { return closed() ? size() > 0 : 0 <= stitch && stitch < size(); }
@@ -34,7 +38,7 @@ class Needle {
 
  private:
   const trail::Trail* trail_;
-  bool turn_about_;
+  bool turn_about_ = false, single_row_ = false, scattered_ = false;
 };
 
 /// Where a stitch begins and ends in its run's own way, whichever way it was worked.

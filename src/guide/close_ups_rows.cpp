@@ -1,4 +1,4 @@
-// Corners of two rows worked turn about. Away from corners the rows alternate, level and forwards: the rhythm. What is marked as over or
+// Corners of two rows worked turn about, and of a row alone. Away from corners the rows alternate, level and forwards: the rhythm. What is marked as over or
 // worked backwards is outside it.
 #include "guide/close_ups_rows.h"
 
@@ -33,6 +33,7 @@ int run_on_leg(const Needle& needle, int from, int by, bool rhythm, int most, in
 /// Begins with the first row and ends with the other, as far as something is left on either side of the core.
 void keep_pairs(const Needle& needle, Corner& corner) {
   Span& around = corner.around;
+  if (!needle.turn_about()) return;
   if (needle.at(around.first).run != 0 && corner.core.first - around.first > 1) ++around.first;
   if (needle.at(around.last).run == needle.at(around.first).run && around.last - corner.core.last > 1) --around.last;
 }
@@ -48,6 +49,11 @@ const trail::Worked* first_row_stitch(const Needle& needle, const Corner& corner
 
 bool slanted(const trail::Worked& w) { return w.up.x != w.down.x && w.up.y != w.down.y; }
 cloth::Way way_of(const trail::Worked& w) { return nearest_way(craft_end(w) - craft_start(w)); }
+
+/// Of two stitches that follow each other in a row; else where the second begins.
+cloth::Hole shared_hole(const trail::Worked& one, const trail::Worked& next) {
+  return one.up == next.down || one.down == next.down ? next.down : next.up;
+}
 
 }  // namespace
 
@@ -72,6 +78,7 @@ std::vector<Corner> row_corners(const Needle& needle, const Span& within) {
 }
 
 cloth::Hole row_corner_hole(const Needle& needle, const Corner& corner) {
+  if (!needle.turn_about()) return shared_hole(needle.at(corner.turn - 1), needle.at(corner.turn));
   if (const auto* before = first_row_stitch(needle, corner, -1)) return craft_end(*before);
   if (const auto* after = first_row_stitch(needle, corner, 1)) return craft_start(*after);
   return craft_start(needle.at(corner.turn));

@@ -105,7 +105,8 @@ void Sheet::show_corners() {
   Gathered gathered(parts_);
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Needle& needle = parts_[p].needle;
-    const auto find = [&](const Span& within) { return needle.turn_about() ? row_corners(needle, within) : bends(needle, within); };
+    if (needle.scattered()) continue;
+    const auto find = [&](const Span& within) { return needle.rows() ? row_corners(needle, within) : bends(needle, within); };
     for (const Corner& corner : turning_in(parts_[p].section, with_lead_in(parts_[p]), find))
       gathered.add(signature(needle, corner.around), {p, corner});
   }
@@ -116,13 +117,13 @@ void Sheet::show_steps() {
   Kinds seen;
   for (const Draft& draft : drafts_) {
     const Needle& needle = parts_[draft.part].needle;
-    if (needle.turn_about()) continue;
+    if (needle.rows()) continue;
     for (const Corner& step : steps(needle, {draft.close_up.first, draft.close_up.last})) seen.of(signature(needle, step.around));
   }
   Gathered gathered(parts_);
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Needle& needle = parts_[p].needle;
-    if (needle.turn_about()) continue;
+    if (needle.rows()) continue;
     const auto find = [&](const Span& within) { return steps(needle, within); };
     for (const Corner& step : turning_in(parts_[p].section, with_lead_in(parts_[p]), find))
       if (const Signature kind = signature(needle, step.around); seen.find(kind) < 0) gathered.add(kind, {p, step});

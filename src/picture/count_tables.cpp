@@ -43,6 +43,9 @@ bool is_total(CountLine::What what) {
 
 std::string label(const Sheet& sheet, const CountLine& line) {
   std::string key(key_of(line.what));
+  const stitch::Pass& pass = sheet.pass(line.trail);
+  const bool pieces = !sheet.by_rows(line.trail) && !stitch::stitch_by_stitch(pass);
+  if (line.what == CountLine::whole_run && pieces && (sheet.scattered(line.trail) || pass.runs.size() == 1)) key = "page.count.in-all";
   if (line.what == CountLine::flight) key += fmt::format(".{}", sheet.pieces(line.trail));
   return words::capitalised(sheet.say(key, {{"n", std::int64_t{line.legs}}, {"number", sheet.number(line.legs)}}));
 }

@@ -35,8 +35,10 @@ std::optional<cloth::Way> sets_out(const Sheet& sheet, int trail, int stitch) {
   const bool rows = sheet.by_rows(trail);
   const trail::Trail& t = sheet.trail(trail).trail;
   std::vector<cloth::Hole> holes = course_of_trail(t, rows, stitch);
+  const bool one_bundle = holes.size() < 2 && sheet.pass(trail).runs.front().freedom == stitch::Freedom::all_alike;
   if (holes.size() < 2) holes = {t.stitches[stitch].up, t.stitches.back().down};
-  const cloth::Hole way = holes[1] - holes[0];
+  cloth::Hole way = holes[1] - holes[0];
+  if (one_bundle) (t.stitches[stitch].up.x == t.stitches[stitch].down.x ? way.y : way.x) = 0;  // square to its stitches
   const auto sign = [](int n) { return n > 0 ? 1 : n < 0 ? -1 : 0; };
   const auto found = cloth::way_between({0, 0}, {sign(way.x), sign(way.y)});
   return found && sheet.voice.hand == say::Hand::left ? std::optional(cloth::mirrored(*found)) : found;

@@ -19,9 +19,9 @@ std::string_view key_of(Mark mark, const Uses& uses) {
     case Mark::both:
       return uses.both_example.empty() || uses.both_example[0] % 2 == 0 ? "page.key.both.down-first" : "page.key.both.up-first";
     case Mark::twice_up:
-      return "page.key.twice-up";
+      return uses.often ? "page.key.often-up" : "page.key.twice-up";
     case Mark::twice_down:
-      return "page.key.twice-down";
+      return uses.often ? "page.key.often-down" : "page.key.twice-down";
     case Mark::now:
       return "page.key.now";
     case Mark::now_double:

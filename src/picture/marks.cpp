@@ -48,6 +48,7 @@ void square(list::List& list, list::Role role, Point at, double half, list::Colo
 void Uses::add(const Uses& other) {
   marks.insert(other.marks.begin(), other.marks.end());
   if (both_example.empty()) both_example = other.both_example;
+  often = often || other.often;
   many.insert(many.end(), other.many.begin(), other.many.end());
 }
 

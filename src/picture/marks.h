@@ -40,6 +40,7 @@ enum class Mark {
 struct Uses {
   std::set<Mark> marks;
   std::vector<int> both_example;  ///< 2, 5
+  bool often = false;             ///< some hole that is used twice one way is used so more than twice
   std::vector<std::string> many;  ///< letters whose places are dots
   void add(const Uses& other);
 };

@@ -1,5 +1,7 @@
 #include "picture/numbering.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <map>
 
@@ -15,6 +17,9 @@ HoleUse HoleNumbers::use() const {
 
 std::string HoleNumbers::text() const {
   std::string text;
+  constexpr std::size_t most_listed = 3;
+  if (numbers.size() > most_listed && use() != HoleUse::both && numbers.back() - numbers.front() == 2 * static_cast<int>(numbers.size() - 1))
+    return fmt::format("{}, {} … {}", numbers[0], numbers[1], numbers.back());
   for (const int n : numbers) text += (text.empty() ? "" : ", ") + std::to_string(n);
   return text;
 }

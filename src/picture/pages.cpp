@@ -112,7 +112,7 @@ std::vector<Pages::Page> Pages::divide() {
       if (!blocks_[last - 1].keep || last == blocks_.size()) good = last;
       if (!blocks_[last - 1].bound || last == blocks_.size()) possible = last;
     }
-    if (good == first && first < blocks_.size() && last == first && !first_page && blocks_[first].parts) {  // no page holds it whole
+    if (good == first && first < blocks_.size() && last == first && blocks_[first].parts) {  // no page holds it whole
       const std::vector<Block> parts = *blocks_[first].parts;
       const auto at = blocks_.erase(blocks_.begin() + static_cast<std::ptrdiff_t>(first));
       blocks_.insert(at, parts.begin(), parts.end());

@@ -34,6 +34,7 @@ struct Sheet {
   /// What the trail's part is made of, as the phrases are sorted: "blocks", "petals"...
   std::string_view pieces(int t) const;
   bool by_rows(int t) const { return pass(t).order == stitch::Order::turn_about; }
+  bool scattered(int t) const { return pass(t).order == stitch::Order::scattered; }
   /// The row of the part that is row `run` of the trail's pass.
   int row(int t, int run) const { return plan.trails[t].pass - 1 + run; }
 };

@@ -50,7 +50,16 @@ class Gatherer {
     there.part = part;
     there.width = width(part, stage) * (there.doubled ? doubled_wider : 1);
   }
-  std::vector<Seen> take() { return std::move(seen_); }
+  /// Rays, many of which meet in one hole, are drawn thinner, so that each is seen.
+  std::vector<Seen> take() {
+    constexpr int many = 8;
+    constexpr double thinner = 0.62;
+    std::unordered_map<cloth::Hole, int> ends;  // never walked through
+    for (const Seen& s : seen_) ++ends[s.stitch.a], ++ends[s.stitch.b];
+    for (Seen& s : seen_)
+      if (s.stage != Stage::later && (ends[s.stitch.a] >= many || ends[s.stitch.b] >= many)) s.width *= thinner;
+    return std::move(seen_);
+  }
 
  private:
   double width(int part, Stage stage) const { return widths_[static_cast<std::size_t>(part) * 3 + static_cast<std::size_t>(stage)]; }

@@ -102,7 +102,7 @@ std::string shared_holes(const Sheet& sheet, const guide::CloseUp& close_up) {
     if (hole.numbers.size() > 1)
       pairs.push_back(
           sheet.say("page.blocks.shared.pair", {{"first", std::int64_t{hole.numbers[0]}}, {"second", std::int64_t{hole.numbers[1]}}}));
-  if (pairs.empty()) return {};
+  if (pairs.empty() || sheet.pass(close_up.trail).runs.front().freedom != stitch::Freedom::all_alike) return {};
   return sheet.say(fmt::format("page.{}.shared", sheet.pieces(close_up.trail)), {{"pairs", sheet.all_of(pairs)}, {"n", static_cast<std::int64_t>(pairs.size())}});
 }
 
@@ -151,7 +151,10 @@ std::string times_and_where(const Sheet& sheet, const guide::CloseUp& close_up) 
 
 void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const std::vector<CornerSort> sorts = corner_sorts(sheet.trail(close_up.trail).trail, section_of(sheet, close_up));
-  if (!sheet.by_rows(close_up.trail)) {
+  if (stitch::stitch_by_stitch(sheet.pass(close_up.trail))) {
+    telling.heading(title(sheet, close_up, sorts));
+    telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say("page.corner.single")}));
+  } else if (!sheet.by_rows(close_up.trail)) {
     tell_block_corner(sheet, close_up, sorts, telling);
   } else {
     telling.heading(title(sheet, close_up, sorts));

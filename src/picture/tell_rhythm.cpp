@@ -14,6 +14,8 @@ namespace {
 
 /// "Then, clockwise", "Then, to the right"
 std::string heading(const Sheet& sheet, const guide::CloseUp& close_up) {
+  if (sheet.scattered(close_up.trail))
+    return sheet.say(sheet.pass(close_up.trail).runs.size() > 1 ? fmt::format("page.then.{}", sheet.pieces(close_up.trail)) : std::string("page.then"));
   if (sheet.trail(close_up.trail).trail.closed)
     return sheet.say(clockwise_on_page(sheet, close_up.trail) ? "page.then.clockwise" : "page.then.anticlockwise");
   const auto way = sets_out(sheet, close_up.trail, close_up.first);

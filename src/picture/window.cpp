@@ -152,6 +152,7 @@ class Window {
     for (const HoleNumbers& hole : holes_) {
       draw_hole(list(), view_.at(hole.hole), hole.use(), view_.scale);
       use(mark_of(hole.use()));
+      if (hole.use() != HoleUse::both && hole.numbers.size() > 2) picture_.uses.often = true;
       if (hole.use() == HoleUse::both && picture_.uses.both_example.empty()) picture_.uses.both_example = hole.numbers;
     }
   }

@@ -59,9 +59,12 @@ std::string spot_words(const Voice& voice, const guide::Spot& spot, const std::s
 
 /// The feature's own name with row and part where they are needed.
 std::string full_name(const Voice& voice, const guide::Landmark& landmark) {
+  const bool name_part = landmark.name_part || voice.course.parts.size() > 1;  // with several parts before her a student is always told which is meant
+  if (name_part && landmark.kind == guide::LandmarkKind::bar && landmark.which.form == guide::Which::only)
+    return voice.phrases.say("landmark.only-bar", {{"part", voice.course.parts[landmark.part].name}});
   std::string name = which_words(voice, landmark.which, noun_key(landmark.kind));
   if (landmark.name_row) name = voice.phrases.say("landmark.of-row", {{"it", name}, {"row", row_name(voice, landmark.part, landmark.row)}});
-  if (landmark.name_part || voice.course.parts.size() > 1)  // a student with several parts before her is always told which one is meant
+  if (name_part)
     name = voice.phrases.say("landmark.of-part", {{"it", name}, {"part", voice.course.parts[landmark.part].name}});
   return name;
 }

@@ -95,6 +95,11 @@ struct Pass {
   std::vector<cloth::Hole> keep_open{};  ///< holes that thread on the back never passes over (the centres of eyelets)
 };
 
+/// Is it a single row, worked stitch by stitch along its line?
+inline bool stitch_by_stitch(const Pass& pass) {
+  return pass.order == Order::in_turn && !pass.runs.empty() && pass.runs.front().freedom == Freedom::each_way;
+}
+
 /// What a student can find by eye once it is stitched.
 enum class Shape {
   bundle,  ///< stitches side by side, all parallel (a block): its stitch ends
