@@ -7,8 +7,8 @@
 namespace guide {
 namespace {
 
-constexpr int beside = 2;  // stitches of the neighbouring block
-constexpr int whole = 8;   // a block of more stitches is not shown whole,
+constexpr int beside = 2;           // stitches of the neighbouring block
+constexpr int whole = 8;            // a block of more stitches is not shown whole,
 constexpr int whole_at_start = 24;  // unless it is the first
 constexpr int at_end = 4;
 

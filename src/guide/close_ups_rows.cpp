@@ -1,5 +1,5 @@
-// Corners of two rows worked turn about, and of a row alone. Away from corners the rows alternate, level and forwards: the rhythm. What is marked as over or
-// worked backwards is outside it.
+// Corners of two rows worked turn about, and of a row alone. Away from corners the rows alternate, level and forwards: the rhythm. What is
+// marked as over or worked backwards is outside it.
 #include "guide/close_ups_rows.h"
 
 #include <algorithm>

@@ -131,7 +131,8 @@ void Sheet::show_steps() {
   for (const Alike& alike : gathered.all()) show(alike);
 }
 
-/// Is a start or end of the same part and pass shown already that looks the same up to turning, at another place? Then that one speaks for it too.
+/// Is a start or end of the same part and pass shown already that looks the same up to turning, at another place? Then that one speaks for
+/// it too.
 bool Sheet::shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole) {
   const PlacedTrail& own = *part.placed;
   for (Draft& draft : drafts_) {

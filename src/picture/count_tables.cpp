@@ -1,7 +1,7 @@
 // The lines of the counts to be sure, named; sums that a reader would make are made here.
-#include <numeric>
-
 #include <fmt/format.h>
+
+#include <numeric>
 
 #include "base/require.h"
 #include "picture/facts.h"
@@ -73,16 +73,17 @@ void add_shared(const Sheet& sheet, int trail, Table& table) {
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
   if (over > 0)
-    table.note = sentences({table.note, sheet.say(fmt::format("page.count.shared.{}", sheet.pieces(trail)), {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
+    table.note = sentences({table.note, sheet.say(fmt::format("page.count.shared.{}", sheet.pieces(trail)),
+                                                  {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
 }
 
 std::string title(const Sheet& sheet, int trail) {
   if (sheet.lesson.sections.size() < 2) return sheet.say("page.count.title");
   const course::Part& part = sheet.part(trail);
   const std::string key = part.work.passes_a_place() > 1 ? "page.count.title.pass" : "page.count.title.part";
-  return sheet.say(key + (part.work.places > 1 ? "-place" : ""), {{"part", part.name},
-                                                                  {"pass", words::Ordinal{sheet.trail(trail).pass}},
-                                                                  {"place", std::int64_t{sheet.trail(trail).place + 1}}});
+  return sheet.say(
+      key + (part.work.places > 1 ? "-place" : ""),
+      {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(trail).pass}}, {"place", std::int64_t{sheet.trail(trail).place + 1}}});
 }
 
 Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lines) {

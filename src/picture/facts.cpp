@@ -32,7 +32,7 @@ bool clockwise_on_page(const Sheet& sheet, int trail) {
 }
 
 std::optional<cloth::Way> sets_out(const Sheet& sheet, int trail, int stitch) {
-  const bool rows = sheet.by_rows(trail);
+  const bool rows = sheet.by_rows(trail) || stitch::stitch_by_stitch(sheet.pass(trail));
   const trail::Trail& t = sheet.trail(trail).trail;
   std::vector<cloth::Hole> holes = course_of_trail(t, rows, stitch);
   const bool one_bundle = holes.size() < 2 && sheet.pass(trail).runs.front().freedom == stitch::Freedom::all_alike;

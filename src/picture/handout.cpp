@@ -38,7 +38,18 @@ class Handout {
   }
 
   void add_close_up(const guide::CloseUp& close_up) {
-    CloseUpPicture made = close_up_picture(sheet_, close_up, room());
+    constexpr double least = 60, step = 6;  // mm
+    Room most = room();
+    std::vector<Block> blocks = close_up_blocks(close_up, most);
+    while (pages_.empty() && blocks.size() == 1 && pages_.over_first(blocks.front()) > 0 && most.whole_height - step > least) {
+      most.whole_height -= step;  // a smaller picture rather than an empty page
+      blocks = close_up_blocks(close_up, most);
+    }
+    pages_.add(std::move(blocks));
+  }
+
+  std::vector<Block> close_up_blocks(const guide::CloseUp& close_up, const Room& most) {
+    CloseUpPicture made = close_up_picture(sheet_, close_up, most);
     Telling telling;
     if (close_up.shows == guide::Shows::start && made.count_in && !made.counts_inside) {
       add_overview(close_up, made);
@@ -51,7 +62,7 @@ class Handout {
         {close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
     block.scales = {{close_up.letter, made.picture.scale}};
     block.gridded = true;
-    pages_.add(sections_.picture(std::move(made.picture), telling, std::move(block)));
+    return sections_.picture(std::move(made.picture), telling, std::move(block));
   }
 
   void add_overview(const guide::CloseUp& close_up, const CloseUpPicture& made) {

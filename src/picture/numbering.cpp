@@ -17,8 +17,10 @@ HoleUse HoleNumbers::use() const {
 
 std::string HoleNumbers::text() const {
   std::string text;
-  constexpr std::size_t most_listed = 3;
-  if (numbers.size() > most_listed && use() != HoleUse::both && numbers.back() - numbers.front() == 2 * static_cast<int>(numbers.size() - 1))
+  constexpr std::size_t most_listed = 3, most_told = 8;
+  if (numbers.size() > most_told) return {};
+  if (numbers.size() > most_listed && use() != HoleUse::both &&
+      numbers.back() - numbers.front() == 2 * static_cast<int>(numbers.size() - 1))
     return fmt::format("{}, {} … {}", numbers[0], numbers[1], numbers.back());
   for (const int n : numbers) text += (text.empty() ? "" : ", ") + std::to_string(n);
   return text;

@@ -13,7 +13,7 @@ struct HoleNumbers {
   cloth::Hole hole;
   std::vector<int> numbers;  ///< rising
   HoleUse use() const;
-  std::string text() const;  ///< "2, 5": two numbers read as two; many of one kind in turn "2, 4 … 32"
+  std::string text() const;  ///< "2, 5": two numbers read as two; several of one kind in turn "2, 4 … 8", more are not listed
 };
 
 /// Stitches first..last of the trail, holes in the order of their first number.

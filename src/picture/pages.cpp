@@ -89,6 +89,11 @@ double Pages::room(bool first_page) const {
   return sheet_.page.height - 11 - top(first_page) - foot;
 }
 
+double Pages::over_first(const Block& block) const {
+  const Foot foot(sheet_, map_, &block, &block + 1);
+  return top(true) + block.height + 4 + foot.height() - (sheet_.page.height - 11);
+}
+
 /// Height of these blocks, one under the other.
 double Pages::needed(std::size_t first, std::size_t last) const {
   double sum = 0;

@@ -16,6 +16,8 @@ class Pages {
   std::vector<list::List> finish();
   /// Height that the first page, or a further one, leaves for blocks over a foot as high as feet are, mm.
   double room(bool first_page) const;
+  /// By how much the block alone is too high for the first page, mm; not above 0 where it fits.
+  double over_first(const Block& block) const;
 
  private:
   struct Page {

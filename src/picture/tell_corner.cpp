@@ -103,7 +103,8 @@ std::string shared_holes(const Sheet& sheet, const guide::CloseUp& close_up) {
       pairs.push_back(
           sheet.say("page.blocks.shared.pair", {{"first", std::int64_t{hole.numbers[0]}}, {"second", std::int64_t{hole.numbers[1]}}}));
   if (pairs.empty() || sheet.pass(close_up.trail).runs.front().freedom != stitch::Freedom::all_alike) return {};
-  return sheet.say(fmt::format("page.{}.shared", sheet.pieces(close_up.trail)), {{"pairs", sheet.all_of(pairs)}, {"n", static_cast<std::int64_t>(pairs.size())}});
+  return sheet.say(fmt::format("page.{}.shared", sheet.pieces(close_up.trail)),
+                   {{"pairs", sheet.all_of(pairs)}, {"n", static_cast<std::int64_t>(pairs.size())}});
 }
 
 /// First stitches of the blocks in the close-up.
@@ -120,13 +121,15 @@ std::string block_change(const Sheet& sheet, const guide::CloseUp& close_up) {
   if (starts.size() < 2) return {};
   const bool bend = starts.size() > 2;
   const int next = starts.back(), from = bend ? starts[starts.size() - 2] : next - 1;
-  return sheet.say(fmt::format("page.{}.{}", sheet.pieces(close_up.trail), bend ? "bend" : "step"), {{"up", std::int64_t{up_number(from, close_up.first)}},
-                                                                    {"down", std::int64_t{down_number(next - 1, close_up.first)}},
-                                                                    {"next", std::int64_t{up_number(next, close_up.first)}}});
+  return sheet.say(fmt::format("page.{}.{}", sheet.pieces(close_up.trail), bend ? "bend" : "step"),
+                   {{"up", std::int64_t{up_number(from, close_up.first)}},
+                    {"down", std::int64_t{down_number(next - 1, close_up.first)}},
+                    {"next", std::int64_t{up_number(next, close_up.first)}}});
 }
 
 void tell_block_corner(const Sheet& sheet, const guide::CloseUp& close_up, const std::vector<CornerSort>& sorts, Telling& telling) {
-  telling.heading(close_up.turn_eighths == 0 ? sheet.say(fmt::format("page.{}.step.title", sheet.pieces(close_up.trail))) : title(sheet, close_up, sorts));
+  telling.heading(close_up.turn_eighths == 0 ? sheet.say(fmt::format("page.{}.step.title", sheet.pieces(close_up.trail)))
+                                             : title(sheet, close_up, sorts));
   telling.paragraph(sentences({stitches_between(sheet, close_up), block_change(sheet, close_up), shared_holes(sheet, close_up)}));
 }
 

@@ -15,7 +15,8 @@ namespace {
 /// "Then, clockwise", "Then, to the right"
 std::string heading(const Sheet& sheet, const guide::CloseUp& close_up) {
   if (sheet.scattered(close_up.trail))
-    return sheet.say(sheet.pass(close_up.trail).runs.size() > 1 ? fmt::format("page.then.{}", sheet.pieces(close_up.trail)) : std::string("page.then"));
+    return sheet.say(sheet.pass(close_up.trail).runs.size() > 1 ? fmt::format("page.then.{}", sheet.pieces(close_up.trail))
+                                                                : std::string("page.then"));
   if (sheet.trail(close_up.trail).trail.closed)
     return sheet.say(clockwise_on_page(sheet, close_up.trail) ? "page.then.clockwise" : "page.then.anticlockwise");
   const auto way = sets_out(sheet, close_up.trail, close_up.first);
@@ -151,9 +152,8 @@ bool down_in_centre(const trail::Trail& trail) { return trail.stitches.size() < 
 void tell_eyelets(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const stitch::Work& work = sheet.part(close_up.trail).work;
   const bool down = down_in_centre(sheet.trail(close_up.trail).trail);
-  std::vector<std::string> said{
-      sheet.say("page.eyelets.size", {{"n", static_cast<std::int64_t>(work.features.front().stitches.size())}}),
-      sheet.say(down ? "page.eyelets.down" : "page.eyelets.up")};
+  std::vector<std::string> said{sheet.say("page.eyelets.size", {{"n", static_cast<std::int64_t>(work.features.front().stitches.size())}}),
+                                sheet.say(down ? "page.eyelets.down" : "page.eyelets.up")};
   if (work.piece == stitch::Piece::open_eyelet) said.push_back(sheet.say("page.eyelets.open"));
   said.push_back(sheet.say("page.eyelets.clear"));
   telling.paragraph(sentences(said));
@@ -169,11 +169,14 @@ void tell_satin(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tel
 
 void tell_pieces(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   switch (sheet.part(close_up.trail).work.piece) {
-    case stitch::Piece::block: return tell_blocks(sheet, close_up, telling);
+    case stitch::Piece::block:
+      return tell_blocks(sheet, close_up, telling);
     case stitch::Piece::bar:
-    case stitch::Piece::petal: return tell_satin(sheet, close_up, telling);
+    case stitch::Piece::petal:
+      return tell_satin(sheet, close_up, telling);
     case stitch::Piece::eyelet:
-    case stitch::Piece::open_eyelet: return tell_eyelets(sheet, close_up, telling);
+    case stitch::Piece::open_eyelet:
+      return tell_eyelets(sheet, close_up, telling);
     case stitch::Piece::square:
     case stitch::Piece::side: {
       const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];

@@ -180,7 +180,9 @@ class Window {
 
   void draw_numbers() {
     std::vector<Label> labels;
-    for (const HoleNumbers& hole : holes_) labels.push_back({view_.at(hole.hole), ratio::mark_room * view_.scale, hole.text()});
+    for (const HoleNumbers& hole : holes_)
+      if (std::string text = hole.text(); !text.empty())
+        labels.push_back({view_.at(hole.hole), ratio::mark_room * view_.scale, std::move(text)});
     const Placement placement = place_labels(labels, surroundings(), order_.number, sheet_.measure);
     picture_.clean = picture_.clean && placement.clean;
     picture_.strain = placement.strain;
