@@ -18,6 +18,7 @@
 #include "paint/cairo/paint.h"
 #include "picture/chart.h"
 #include "picture/handout.h"
+#include "publish/publish.h"
 #include "say/say.h"
 #include "session/session.h"
 #include "words/phrases.h"
@@ -97,6 +98,8 @@ struct PrintChoice {
   course::Paper paper = course::Paper::a4;
   bool large = false;
   int dpi = 300;
+  std::vector<publish::Form> forms{publish::Form::png};
+  publish::Sheets sheets = publish::Sheets::single;  ///< of PDF
   bool asked = false;  ///< filled in from the course
 };
 

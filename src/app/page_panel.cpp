@@ -50,6 +50,8 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
   order.paper = desk.print.paper;
   order.print = desk.print.large ? picture::Print::large : picture::Print::normal;
   order.dpi = desk.print.dpi;
+  order.forms = desk.print.forms;
+  order.sheets = desk.print.sheets;
   desk.message.clear();
   desk.writing = std::make_unique<Writing>();
   Writing& writing = *desk.writing;
@@ -80,35 +82,6 @@ void writing_line(Desk& desk) {
   if (ImGui::Button(desk.say("desk.show-folder").c_str())) desk.show_folder(writing.into);
 }
 
-/// The preview follows what is chosen here.
-void choices(Desk& desk) {
-  PrintChoice& print = desk.print;
-  const float wide = 150 * desk.scale;
-  const auto combo = [&](const char* id, int& at, std::initializer_list<const char*> keys) {
-    const char* const* key = keys.begin();
-    ImGui::SetNextItemWidth(wide);
-    bool changed = false;
-    if (ImGui::BeginCombo(id, desk.say(key[at]).c_str())) {
-      for (int i = 0; i < static_cast<int>(keys.size()); ++i)
-        if (ImGui::Selectable(desk.say(key[i]).c_str(), i == at)) at = i, changed = true;
-      ImGui::EndCombo();
-    }
-    return changed;
-  };
-  int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper);
-  bool changed = combo("##hand", hand, {"desk.hand.right", "desk.hand.left", "desk.hand.both"});
-  beside_width(wide);
-  changed = combo("##paper", paper, {"desk.paper.a4", "desk.paper.letter"}) || changed;
-  print.hand = static_cast<course::Hand>(hand);
-  print.paper = static_cast<course::Paper>(paper);
-  beside_width(ImGui::CalcTextSize(desk.say("desk.large-print").c_str()).x + 50 * desk.scale);
-  changed = ImGui::Checkbox(desk.say("desk.large-print").c_str(), &print.large) || changed;
-  beside_width(wide);
-  ImGui::SetNextItemWidth(90 * desk.scale);
-  if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);
-  if (changed) draw_page(desk);
-}
-
 void turn_to(Desk& desk, int page) {
   if (page < 0 || page >= desk.preview.pages || page == desk.preview.page) return;
   desk.preview.page = page;
@@ -130,7 +103,7 @@ void page_panel(Desk& desk, float width, float height) {
     desk.preview.page = 0;
     draw_page(desk);
   }
-  const float foot = height_of(6, 0);
+  const float foot = height_of(7, 0);
   const ImVec2 room{ImGui::GetContentRegionAvail().x, ImGui::GetContentRegionAvail().y - foot};
   const float fit = std::min(room.x / desk.preview.width, room.y / desk.preview.height);
   const ImVec2 size{desk.preview.width * fit, desk.preview.height * fit};
@@ -153,7 +126,7 @@ void page_panel(Desk& desk, float width, float height) {
     ImGui::CloseCurrentPopup();
   }
   if (desk.asking == Asking::pages) {
-    choices(desk);
+    if (page_choices(desk)) draw_page(desk);
     if (desk.writing) writing_line(desk);
     else ImGui::TextUnformatted(desk.message.c_str());
   }

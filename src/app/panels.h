@@ -52,6 +52,8 @@ void paper_panel(Desk& desk);
 void start_panel(Desk& desk);
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
+/// How pages are to be written; true where the preview must be drawn anew.
+bool page_choices(Desk& desk);
 /// Beside a panel's own button: the one that closes it (or Esc), and below what could not be done.
 void cancel_and_message(Desk& desk);
 /// A line to type into; true when Enter was pressed.

@@ -39,7 +39,13 @@ void add_commands(CLI::App& app, Options& options) {
   one_file(handouts, options, course);
   handouts->add_option("--into", options.into, "the folder for the pages; made where it is missing")->required();
   handouts->add_option("--lesson", options.lesson, "only this lesson")->check(CLI::Range(1, 200));
-  handouts->add_option("--as", options.form, "form of the pages")->check(CLI::IsMember({"png"}))->capture_default_str();
+  handouts->add_option("--as", options.forms, "form of the pages, or several parted by commas: png, one file a page; pdf, one a lesson and one of the course")
+      ->delimiter(',')
+      ->check(CLI::IsMember({"png", "pdf"}))
+      ->default_str("png");
+  handouts->add_option("--sheets", options.sheets, "pdf: one page on a sheet, two side by side on A3 (fold), or those in the order of a folded booklet")
+      ->check(CLI::IsMember({"single", "fold", "booklet"}))
+      ->capture_default_str();
   hand_option(handouts, options, {"right", "left", "both"});
   handouts->add_option("--paper", options.paper, "the course's own where left out")->check(CLI::IsMember({"A4", "Letter"}));
   handouts->add_flag("--large-print", options.large_print, "type of 18 points, thicker lines");

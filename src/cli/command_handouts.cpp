@@ -13,6 +13,8 @@
 namespace cli {
 namespace {
 
+publish::Form form_of(const std::string& name) { return name == "pdf" ? publish::Form::pdf : publish::Form::png; }
+
 publish::HandoutOrder order_of(const Options& options, const course::Course& course) {
   publish::HandoutOrder order;
   order.into = options.into;
@@ -23,6 +25,9 @@ publish::HandoutOrder order_of(const Options& options, const course::Course& cou
   if (options.paper) order.paper = *options.paper == "Letter" ? course::Paper::letter : course::Paper::a4;
   order.print = options.large_print ? picture::Print::large : picture::Print::normal;
   order.dpi = options.dpi;
+  order.forms.clear();
+  for (const std::string& form : options.forms) order.forms.push_back(form_of(form));
+  order.sheets = options.sheets == "booklet" ? publish::Sheets::booklet : options.sheets == "fold" ? publish::Sheets::fold : publish::Sheets::single;
   return order;
 }
 

@@ -14,7 +14,8 @@ struct Options {
   std::vector<std::string> files;  ///< one, or several for check
   std::string into;                ///< handouts: the folder
   std::optional<int> lesson;
-  std::string form = "png";
+  std::vector<std::string> forms{"png"};
+  std::string sheets = "single";
   std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
   std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;

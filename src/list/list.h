@@ -83,10 +83,23 @@ struct Item {
   std::variant<Stroke, Fill, Disc, Panel, Text, ClipIn, ClipOut> what;
 };
 
+/// A picture on the page that is spoken of elsewhere: its letter, and what it is called in a table of contents.
+struct Place {
+  std::string name, title;
+  Rect rect;
+};
+/// What leads to the place of that name when it is clicked on.
+struct Jump {
+  Rect rect;
+  std::string to;
+};
+
 struct List {
   double width = 210, height = 297;  ///< mm
   std::string title;                 ///< plain text, for the picture's title
   std::vector<Item> items;
+  std::vector<Place> places;
+  std::vector<Jump> jumps;
 
   template <class T>
   void add(Role role, T what) {

@@ -62,7 +62,15 @@ class Handout {
         {close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
     block.scales = {{close_up.letter, made.picture.scale}};
     block.gridded = true;
+    made.picture.list.places = {{close_up.letter, close_up_title(close_up, made), {0, 0, made.picture.width, made.picture.height}}};
     return sections_.picture(std::move(made.picture), telling, std::move(block));
+  }
+
+  /// "A: Start here": the letter and the heading of its words.
+  std::string close_up_title(const guide::CloseUp& close_up, const CloseUpPicture& made) const {
+    const Telling telling = tell_close_up(sheet_, close_up, made);
+    const std::string heading = telling.empty() ? std::string{} : telling.pieces().front().text;
+    return sheet_.say("page.close-up.title", {{"letter", close_up.letter}, {"title", heading}});
   }
 
   void add_overview(const guide::CloseUp& close_up, const CloseUpPicture& made) {

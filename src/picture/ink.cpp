@@ -86,6 +86,11 @@ void put(list::List& page, const list::List& picture, Point by) {
     page.items.push_back(item);
     std::visit(Move{by}, page.items.back().what);
   }
+  for (list::Place place : picture.places) {
+    place.rect = moved(place.rect, by);
+    page.places.push_back(std::move(place));
+  }
+  for (const list::Jump& jump : picture.jumps) page.jumps.push_back({moved(jump.rect, by), jump.to});
 }
 
 }  // namespace picture

@@ -15,6 +15,7 @@ namespace picture {
 namespace {
 
 constexpr double place_radius = 1.25;   // mm
+constexpr double jump_half = 2;         // mm: what leads on is larger than the ring, to be hit by a finger
 constexpr std::size_t many_places = 8;  // of one letter: more are marked with dots, without letters of their own
 
 bool continues(const Seen& line, const Seen& next) {
@@ -109,6 +110,7 @@ class Map {
     const Rect rect{std::min(a.x, b.x), a.y, std::abs(b.x - a.x), b.y - a.y};
     add_frame(picture_.list, list::Role::map_mark, rect, 0.4, 0.3, colour::ink);
     use(Mark::frame);
+    picture_.list.jumps.push_back({rect, frame.letter});
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
     for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}})
       around_.solid.push_back({from, to, 0.2});
@@ -132,6 +134,8 @@ class Map {
     add_disc(picture_.list, list::Role::map_mark, view_.at(place), place_radius, colour::white, 0.35, colour::ink);
     around_.solid.push_back({view_.at(place), view_.at(place), place_radius + 0.2});
     labels_.push_back({view_.at(place), place_radius + 0.2, letter});
+    const Point at = view_.at(place);
+    picture_.list.jumps.push_back({{at.x - jump_half, at.y - jump_half, 2 * jump_half, 2 * jump_half}, letter});
   }
 
   void draw_corners() {

@@ -1,23 +1,12 @@
-// Handouts as PNG: pages are drawn and compressed in parallel, then all files appear together.
+// Handouts in every form that is asked for: pages are laid out on all cores, files made of them on all cores, then all appear together.
 #include <fmt/format.h>
-#include <tbb/blocked_range.h>
-#include <tbb/enumerable_thread_specific.h>
-#include <tbb/parallel_for.h>
 
-#include <atomic>
-#include <mutex>
+#include <algorithm>
 
-#include "base/whole_file.h"
-#include "paint/cairo/paint.h"
-#include "publish/publish.h"
+#include "publish/forms.h"
 
 namespace publish {
 namespace {
-
-struct Page {
-  list::List list;
-  std::filesystem::path path;
-};
 
 std::vector<say::Hand> hands(course::Hand hand) {
   if (hand == course::Hand::both) return {say::Hand::right, say::Hand::left};
@@ -29,99 +18,50 @@ std::filesystem::path folder(const HandoutOrder& order, say::Hand hand) {
   return order.into / (hand == say::Hand::left ? "left" : "right");
 }
 
-std::vector<Page> pages_of(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,
-                           const list::Measure& measure) {
-  std::vector<Page> pages;
-  for (const say::Hand hand : hands(order.hand)) {
-    const say::Voice voice{phrases, hand, course};
-    for (const plan::LessonPlan& lesson : plan.lessons) {
-      if (order.lesson && *order.lesson != lesson.number) continue;
-      auto lists = picture::handout(course, plan, lesson.number, voice, measure, picture::page_size(order.paper), order.print);
-      const std::string stem = file_stem(say::lesson_title(voice, plan, lesson.number));
-      for (std::size_t p = 0; p < lists.size(); ++p)
-        pages.push_back({std::move(lists[p]), folder(order, hand) / fmt::format("lesson-{:02}-{}-p{}.png", lesson.number, stem, p + 1)});
+/// Titles and names of all lessons that are asked for, without their pages.
+std::vector<HandPages> outline(const Making& making) {
+  std::vector<HandPages> all;
+  for (const say::Hand hand : hands(making.order.hand)) {
+    HandPages pages{hand, folder(making.order, hand), {}};
+    const say::Voice voice{making.phrases, hand, making.course};
+    for (const plan::LessonPlan& lesson : making.plan.lessons) {
+      if (making.order.lesson && *making.order.lesson != lesson.number) continue;
+      const std::string title = say::lesson_title(voice, making.plan, lesson.number);
+      pages.lessons.push_back({lesson.number, title, fmt::format("lesson-{:02}-{}", lesson.number, file_stem(title)), {}});
     }
+    all.push_back(std::move(pages));
   }
-  return pages;
+  return all;
 }
 
-/// Draws pages on all cores; the first trouble stops the rest.
-class Press {
- public:
-  Press(std::vector<Page>& pages, double dpi, std::stop_token stop, const std::function<void(int, int)>& progress)
-      : pages_(pages), dpi_(dpi), stop_(std::move(stop)), progress_(progress), images_(pages.size()) {}
-
-  base::Result<void> run() {
-    tbb::parallel_for(std::size_t{0}, pages_.size(), [this](std::size_t i) { draw(i); });
-    if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "stopped before the handouts were written; nothing was changed");
-    if (trouble_) return tl::make_unexpected(*trouble_);
+base::Result<void> lay_out(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop) {
+  std::vector<std::pair<say::Hand, HandPages::Lesson*>> lessons;
+  for (HandPages& pages : all)
+    for (HandPages::Lesson& lesson : pages.lessons) lessons.push_back({pages.hand, &lesson});
+  return on_all_cores(lessons.size(), types, stop, [&](std::size_t i, const paint::Type& type) -> base::Result<void> {
+    const say::Voice voice{making.phrases, lessons[i].first, making.course};
+    lessons[i].second->pages = picture::handout(making.course, making.plan, lessons[i].second->number, voice, type,
+                                                picture::page_size(making.order.paper), making.order.print);
     return {};
-  }
-  const std::vector<std::uint8_t>& image(std::size_t i) const { return images_[i]; }
+  });
+}
 
- private:
-  void draw(std::size_t i) {
-    if (stop_.stop_requested() || failed_) return;
-    auto image = draw_with_own_type(pages_[i].list);
-    const std::lock_guard lock(mutex_);
-    if (!image) {
-      if (!trouble_) trouble_ = image.error();
-      failed_ = true;
-      return;
-    }
-    images_[i] = std::move(*image);
-    pages_[i].list.items.clear();
-    if (progress_) progress_(++done_, static_cast<int>(pages_.size()));
-  }
-
-  /// Fonts are not shared between threads: each opens its own once.
-  base::Result<std::vector<std::uint8_t>> draw_with_own_type(const list::List& list) {
-    std::unique_ptr<paint::Type>& type = types_.local();
-    if (!type) {
-      auto opened = paint::Type::open();
-      if (!opened) return tl::make_unexpected(opened.error());
-      type = std::move(*opened);
-    }
-    auto pixels = paint::raster(list, *type, dpi_);
-    if (!pixels) return tl::make_unexpected(pixels.error());
-    const paint::PngText texts[] = {{"Title", list.title}, {"Software", "Tellekant"}};
-    return paint::png(*pixels, dpi_, texts);
-  }
-
-  std::vector<Page>& pages_;
-  double dpi_;
-  std::stop_token stop_;
-  const std::function<void(int, int)>& progress_;
-  std::vector<std::vector<std::uint8_t>> images_;
-  tbb::enumerable_thread_specific<std::unique_ptr<paint::Type>> types_;
-  std::mutex mutex_;
-  std::optional<base::Trouble> trouble_;
-  std::atomic<bool> failed_ = false;
-  int done_ = 0;
-};
+bool wants(const HandoutOrder& order, Form form) { return std::find(order.forms.begin(), order.forms.end(), form) != order.forms.end(); }
 
 }  // namespace
 
 base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,
                                std::stop_token stop, const std::function<void(int done, int of)>& progress) {
-  auto type = paint::Type::open();
-  if (!type) return tl::make_unexpected(type.error());
-  std::vector<Page> pages = pages_of(course, plan, phrases, order, **type);
-  for (const say::Hand hand : hands(order.hand))
-    if (auto made = base::make_folder(folder(order, hand)); !made) return tl::make_unexpected(made.error());
-  Press press(pages, order.dpi, stop, progress);
-  if (auto drawn = press.run(); !drawn) return tl::make_unexpected(drawn.error());
-  base::Batch batch;
-  for (std::size_t i = 0; i < pages.size(); ++i) {
-    const auto& image = press.image(i);
-    if (stop.stop_requested())
-      return base::trouble(base::TroubleKind::cancelled, "stopped before the handouts were written; nothing was changed");
-    if (auto added = batch.add(pages[i].path, {reinterpret_cast<const char*>(image.data()), image.size()}); !added)
-      return tl::make_unexpected(added.error());
+  const Making making{course, plan, phrases, order};
+  Types types;
+  std::vector<HandPages> all = outline(making);
+  if (auto laid = lay_out(making, all, types, stop); !laid) return tl::make_unexpected(laid.error());
+  std::vector<Job> jobs;
+  for (const HandPages& pages : all) {
+    if (wants(order, Form::png)) add_png(making, pages, jobs);
+    if (wants(order, Form::pdf)) add_pdf(making, pages, jobs);
   }
-  auto kept = batch.keep();
-  if (!kept) return tl::make_unexpected(kept.error());
-  return Written{std::move(*kept)};
+  return print(jobs, types, stop, progress);
 }
 
 }  // namespace publish

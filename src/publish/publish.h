@@ -30,13 +30,21 @@ std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan);
 /// One field of RFC 4180: in quotation marks where it holds a comma, a quotation mark or a line break.
 std::string csv_field(std::string_view text);
 
+/// What pages are made into.
+enum class Form { png, pdf };
+/// How the pages of a PDF lie on the paper: one on a sheet; two side by side on a sheet twice as large (A4: A3), as they are read; the same
+/// in the order of a folded booklet.
+enum class Sheets { single, fold, booklet };
+
 struct HandoutOrder {
   std::filesystem::path into;
   std::optional<int> lesson;
   course::Hand hand = course::Hand::right;
   course::Paper paper = course::Paper::a4;
   picture::Print print = picture::Print::normal;
-  double dpi = 300;
+  double dpi = 300;  ///< of pixels
+  std::vector<Form> forms{Form::png};
+  Sheets sheets = Sheets::single;
 };
 /// Title in lower-case ASCII letters, digits and hyphens, 40 at the most; "lesson" where nothing is left.
 std::string file_stem(std::string_view title);
@@ -44,7 +52,7 @@ std::string file_stem(std::string_view title);
 struct Written {
   std::vector<std::filesystem::path> files;
 };
-/// Makes and writes the pages in parallel; older files of other names are left alone. On trouble or cancel nothing half-written remains.
+/// Makes and writes the pages in every form in parallel; older files of other names are left alone. On trouble or cancel nothing half-written remains.
 base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,
                                std::stop_token stop, const std::function<void(int done, int of)>& progress);
 

@@ -75,7 +75,7 @@ TEST_CASE("pages are written in the background as chosen; the window goes on mea
   w.key('P', true);
   REQUIRE(w.desk->asking == app::Asking::pages);
   w.desk->print.dpi = 72;
-  for (float row = 660; row <= 860 && !w.desk->writing; row += 10)
+  for (float row = 600; row <= 860 && !w.desk->writing; row += 10)
     for (float x = 560; x < 800 && !w.desk->writing && w.desk->asking == app::Asking::pages; x += 40) w.click(x, row);
   REQUIRE(w.desk->writing);
   for (int i = 0; i < 2000 && !w.desk->writing->finished; ++i) {

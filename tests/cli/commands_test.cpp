@@ -54,6 +54,21 @@ TEST_CASE("handouts: the files are named on standard output and are there; the s
   CHECK(bytes_of(folder / "pages/lesson-01-ring-p1.png") == first);
 }
 
+TEST_CASE("handouts: several forms at once; a PDF of each lesson and of the course; one lesson has no file of the course") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", small_course);
+  const Said said = call(folder, "handouts a.course.toml --into pages --as pdf,png --dpi 72");
+  CHECK(said.code == 0);
+  CHECK(said.err == "");
+  CHECK(said.out.find("pages/lesson-01-ring-p1.png\n") == 0);
+  CHECK(said.out.find(".png\npages/lesson-01-ring.pdf\npages/course-two-rings.pdf\n") != std::string::npos);
+  CHECK(bytes_of(folder / "pages/course-two-rings.pdf").substr(0, 5) == "%PDF-");
+  CHECK(call(folder, "handouts a.course.toml --into one --as pdf --sheets booklet --lesson 1").out == "one/lesson-01-ring.pdf\n");
+  const Said wrong = call(folder, "handouts a.course.toml --into one --as pdf,wax");
+  CHECK(wrong.code == 2);
+  CHECK(wrong.err.find("--as") != std::string::npos);
+}
+
 TEST_CASE("handouts: both hands have folders of their own; one lesson; a lesson that is not there") {
   const TestFolder folder;
   put(folder, "a.course.toml", small_course + "\n[[lesson]]\nwork = [\"ring / 1..10\"]\n[[lesson]]\nwork = [\"ring / 11..20\"]\n");

@@ -20,7 +20,7 @@ inline const paint::Type& type() {
 inline constexpr list::Colour black{0, 0, 0}, white{255, 255, 255}, ink{0x16, 0x23, 0x3A}, accent{0xC4, 0x50, 0x1E}, pale{0x9F, 0xB0, 0xC6};
 
 inline list::List sheet(double width, double height, std::initializer_list<list::Item> items) {
-  return {.width = width, .height = height, .title = "", .items = items};
+  return {.width = width, .height = height, .title = "", .items = items, .places = {}, .jumps = {}};
 }
 
 template <class T>

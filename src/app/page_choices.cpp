@@ -1,0 +1,77 @@
+// How pages are to be written: hand, paper, size of type, kinds of file.
+#include <algorithm>
+
+#include "app/flow.h"
+#include "app/panels.h"
+
+namespace app {
+namespace {
+
+bool one_of(const Desk& desk, const char* id, float wide, int& at, std::initializer_list<const char*> keys) {
+  const char* const* key = keys.begin();
+  ImGui::SetNextItemWidth(wide);
+  bool changed = false;
+  if (ImGui::BeginCombo(id, desk.say(key[at]).c_str())) {
+    for (int i = 0; i < static_cast<int>(keys.size()); ++i)
+      if (ImGui::Selectable(desk.say(key[i]).c_str(), i == at)) at = i, changed = true;
+    ImGui::EndCombo();
+  }
+  return changed;
+}
+
+constexpr std::pair<publish::Form, const char*> forms[] = {{publish::Form::png, "desk.form.png"}, {publish::Form::pdf, "desk.form.pdf"}};
+
+bool chosen(const PrintChoice& print, publish::Form form) {
+  return std::find(print.forms.begin(), print.forms.end(), form) != print.forms.end();
+}
+
+std::string names_of_chosen(const Desk& desk) {
+  std::string names;
+  for (const auto& [form, key] : forms)
+    if (chosen(desk.print, form))
+      names = names.empty() ? desk.say(key) : desk.say("list.comma", {{"first", names}, {"second", desk.say(key)}});
+  return names;
+}
+
+/// Several may be chosen, one at the least.
+void some_of(Desk& desk, float wide) {
+  PrintChoice& print = desk.print;
+  ImGui::SetNextItemWidth(wide);
+  if (!ImGui::BeginCombo("##forms", names_of_chosen(desk).c_str())) return;
+  for (const auto& [form, key] : forms) {
+    bool on = chosen(print, form);
+    if (!ImGui::Checkbox(desk.say(key).c_str(), &on)) continue;
+    if (on)
+      print.forms.push_back(form);
+    else if (print.forms.size() > 1)
+      std::erase(print.forms, form);
+  }
+  ImGui::EndCombo();
+}
+
+}  // namespace
+
+bool page_choices(Desk& desk) {
+  PrintChoice& print = desk.print;
+  const float wide = 150 * desk.scale;
+  int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper), sheets = static_cast<int>(print.sheets);
+  bool changed = one_of(desk, "##hand", wide, hand, {"desk.hand.right", "desk.hand.left", "desk.hand.both"});
+  beside_width(wide);
+  changed = one_of(desk, "##paper", wide, paper, {"desk.paper.a4", "desk.paper.letter"}) || changed;
+  print.hand = static_cast<course::Hand>(hand);
+  print.paper = static_cast<course::Paper>(paper);
+  beside_width(ImGui::CalcTextSize(desk.say("desk.large-print").c_str()).x + 50 * desk.scale);
+  changed = ImGui::Checkbox(desk.say("desk.large-print").c_str(), &print.large) || changed;
+  beside_width(wide);
+  ImGui::SetNextItemWidth(90 * desk.scale);
+  if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);
+  beside_width(1.5F * wide);
+  some_of(desk, 1.5F * wide);
+  if (!chosen(print, publish::Form::pdf)) return changed;
+  beside_width(1.5F * wide);
+  one_of(desk, "##sheets", 1.5F * wide, sheets, {"desk.sheets.single", "desk.sheets.fold", "desk.sheets.booklet"});
+  print.sheets = static_cast<publish::Sheets>(sheets);
+  return changed;
+}
+
+}  // namespace app

@@ -1,0 +1,36 @@
+// What each form of the handouts adds to the files that are made. A form is one file form_NAME.cpp and one line in handouts.cpp.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "publish/press.h"
+
+namespace publish {
+
+/// All lessons' pages for one hand, laid out.
+struct HandPages {
+  say::Hand hand = say::Hand::right;
+  std::filesystem::path folder;
+  struct Lesson {
+    int number = 1;
+    std::string title, stem;  ///< "lesson-03-the-border-cable"
+    std::vector<list::List> pages;
+  };
+  std::vector<Lesson> lessons;
+};
+
+/// What the forms are made from. Jobs hold references to it: it must outlive them.
+struct Making {
+  const course::Course& course;
+  const plan::Plan& plan;
+  const words::Phrases& phrases;
+  const HandoutOrder& order;
+};
+
+void add_png(const Making& making, const HandPages& pages, std::vector<Job>& jobs);
+/// One file a lesson and, where the whole course is asked for, one of all.
+void add_pdf(const Making& making, const HandPages& pages, std::vector<Job>& jobs);
+
+}  // namespace publish
