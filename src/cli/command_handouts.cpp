@@ -13,7 +13,9 @@
 namespace cli {
 namespace {
 
-publish::Form form_of(const std::string& name) { return name == "pdf" ? publish::Form::pdf : publish::Form::png; }
+publish::Form form_of(const std::string& name) {
+  return name == "pdf" ? publish::Form::pdf : name == "svg" ? publish::Form::svg : publish::Form::png;
+}
 
 publish::HandoutOrder order_of(const Options& options, const course::Course& course) {
   publish::HandoutOrder order;

@@ -13,18 +13,6 @@ namespace {
 
 constexpr double head_top = 11;  // mm from the paper's edge
 
-/// "Lesson 3 of 6 · Tuesday 26 January 2027 · 90 minutes"
-std::string lesson_line(const Sheet& sheet) {
-  const auto joined = [&](const std::string& first, const std::string& second) {
-    return sheet.say("page.dot", {{"first", first}, {"second", second}});
-  };
-  std::string line = sheet.say("page.head.lesson",
-                               {{"n", std::int64_t{sheet.lesson.number}}, {"of", static_cast<std::int64_t>(sheet.plan.lessons.size())}});
-  if (sheet.lesson.date) line = joined(line, say::date(sheet.voice, *sheet.lesson.date));
-  if (!sheet.lesson.start.empty()) line = joined(line, sheet.lesson.start);
-  return joined(line, sheet.say("page.head.minutes", {{"n", std::int64_t{sheet.lesson.minutes_given}}}));
-}
-
 /// The running head: one line where both sides fit, else two or more.
 class Head {
  public:
@@ -73,6 +61,17 @@ Column title_column(const Sheet& sheet) {
 }
 
 }  // namespace
+
+std::string lesson_line(const Sheet& sheet) {
+  const auto joined = [&](const std::string& first, const std::string& second) {
+    return sheet.say("page.dot", {{"first", first}, {"second", second}});
+  };
+  std::string line = sheet.say("page.head.lesson",
+                               {{"n", std::int64_t{sheet.lesson.number}}, {"of", static_cast<std::int64_t>(sheet.plan.lessons.size())}});
+  if (sheet.lesson.date) line = joined(line, say::date(sheet.voice, *sheet.lesson.date));
+  if (!sheet.lesson.start.empty()) line = joined(line, sheet.lesson.start);
+  return joined(line, sheet.say("page.head.minutes", {{"n", std::int64_t{sheet.lesson.minutes_given}}}));
+}
 
 Pages::Pages(const Sheet& sheet) : sheet_(sheet), map_(sheet) {
   const double head = head_top + Head(sheet).height() + 5;

@@ -8,6 +8,9 @@
 
 namespace picture {
 
+/// "Lesson 3 of 6 · Tuesday 26 January 2027 · 90 minutes"
+std::string lesson_line(const Sheet& sheet);
+
 class Pages {
  public:
   explicit Pages(const Sheet& sheet);

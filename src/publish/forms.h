@@ -33,4 +33,7 @@ void add_png(const Making& making, const HandPages& pages, std::vector<Job>& job
 /// One file a lesson and, where the whole course is asked for, one of all.
 void add_pdf(const Making& making, const HandPages& pages, std::vector<Job>& jobs);
 
+/// Each close-up and map by itself. Pictures are laid out here, so that their names are known.
+base::Result<void> add_svg(const Making& making, const HandPages& pages, Types& types, const std::stop_token& stop, std::vector<Job>& jobs);
+
 }  // namespace publish

@@ -60,6 +60,8 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
   for (const HandPages& pages : all) {
     if (wants(order, Form::png)) add_png(making, pages, jobs);
     if (wants(order, Form::pdf)) add_pdf(making, pages, jobs);
+    if (!wants(order, Form::svg)) continue;
+    if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
   }
   return print(jobs, types, stop, progress);
 }
