@@ -32,4 +32,11 @@ Date add_days(Date date, int days) { return std::chrono::sys_days(date) + std::c
 
 int iso_weekday(Date date) { return static_cast<int>(std::chrono::weekday(std::chrono::sys_days(date)).iso_encoding()); }
 
+Week iso_week(Date date) {
+  const std::chrono::sys_days thursday = std::chrono::sys_days(date) + std::chrono::days(4 - iso_weekday(date));
+  const std::chrono::year year = Date(thursday).year();
+  const auto days = (thursday - std::chrono::sys_days(year / std::chrono::January / 1)).count();
+  return {static_cast<int>(year), static_cast<int>(days / 7) + 1};
+}
+
 }  // namespace base

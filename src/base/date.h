@@ -16,5 +16,11 @@ std::string iso(Date date);
 Date add_days(Date date, int days);
 /// 1 = Monday .. 7 = Sunday (ISO 8601).
 int iso_weekday(Date date);
+/// The week and the year that it belongs to (ISO 8601: weeks begin on Monday, week 1 has the year's first Thursday).
+struct Week {
+  int year = 0, week = 1;
+  friend bool operator==(const Week&, const Week&) = default;
+};
+Week iso_week(Date date);
 
 }  // namespace base

@@ -51,6 +51,10 @@ void add_commands(CLI::App& app, Options& options) {
   handouts->add_flag("--large-print", options.large_print, "type of 18 points, thicker lines");
   handouts->add_option("--dpi", options.dpi, "dots an inch")->check(CLI::Range(72.0, 1200.0))->capture_default_str();
 
+  auto* calendar = command(app, "calendar", "Print the lessons' days as iCalendar, with what to bring",
+                           "tellekant calendar frost.course.toml > frost.ics", options);
+  one_file(calendar, options, course);
+
   auto* supplies = command(app, "supplies", "Say what to buy: thread, cloth, needles, for a student and for the class",
                            "tellekant supplies frost.course.toml --as csv > shopping.csv", options);
   one_file(supplies, options, course);

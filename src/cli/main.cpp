@@ -12,6 +12,7 @@ int main(int count, char** arguments) {
     const std::map<std::string, int (*)(const cli::Options&)> commands{{"check", cli::run_check},
                                                                         {"plan", cli::run_plan},
                                                                         {"handouts", cli::run_handouts},
+                                                                        {"calendar", cli::run_calendar},
                                                                         {"supplies", cli::run_supplies},
                                                                         {"tidy", cli::run_tidy},
                                                                         {"new", cli::run_new}};

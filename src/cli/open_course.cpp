@@ -42,6 +42,7 @@ std::optional<Checked> plan_and_check(const course::Course& course, const Option
   }
   const Stopwatch watch(options, "check");
   checked.snags = check::look(course, checked.plan);
+  for (check::Snag& snag : publish::zone_unknown(course)) checked.snags.push_back(std::move(snag));
   const auto type = paint::Type::open();
   if (!type) {
     fmt::print(stderr, "tellekant: {}\n", type.error().what);

@@ -32,6 +32,7 @@ std::string short_row(const Sheet& sheet, int trail, int run);
 std::string cloth_count(const Sheet& sheet);
 
 // Under the title and further down the sheet.
+std::vector<std::string> ready_items(const Sheet& sheet);  ///< one thing each: what is brought to the lesson
 std::string have_ready(const Sheet& sheet);
 /// Where corners are to be marked beforehand: that this comes first, and under which heading.
 std::string marks_first(const Sheet& sheet);

@@ -140,7 +140,7 @@ std::string cloth_count(const Sheet& sheet) {
   return sheet.say("page.cloth.per-inch", {{"n", number_of(count.per_inch)}});
 }
 
-std::string have_ready(const Sheet& sheet) {
+std::vector<std::string> ready_items(const Sheet& sheet) {
   const std::vector<ThreadUse> uses = thread_uses(sheet);
   std::vector<std::string> items;
   if (sheet.lesson.number == 1) items.push_back(cloth(sheet));
@@ -148,6 +148,11 @@ std::string have_ready(const Sheet& sheet) {
   for (const int size : needles(sheet, uses)) items.push_back(sheet.say("page.ready.needle", {{"size", std::int64_t{size}}}));
   if (has_marks(sheet)) items.push_back(sheet.say("page.ready.tacking"));
   items.push_back(sheet.say("page.ready.scissors"));
+  return items;
+}
+
+std::string have_ready(const Sheet& sheet) {
+  const std::vector<std::string> items = ready_items(sheet);
   std::string all = items[0];
   for (std::size_t i = 1; i < items.size(); ++i) all = sheet.say("page.dot", {{"first", all}, {"second", items[i]}});
   return sheet.say("page.ready", {{"items", all}});

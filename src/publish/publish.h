@@ -36,6 +36,13 @@ enum class Form { png, pdf, svg };
 /// in the order of a folded booklet.
 enum class Sheets { single, fold, booklet };
 
+/// The lessons that have a day as iCalendar (RFC 5545), one event each, in local time of the course's zone (floating where it names none, whole
+/// days where it names no hour). An event's UID rests on the course's title and the lesson's number alone: a changed date updates it.
+/// `stamp` is when it is written, in UTC: "20270112T173000Z". Trouble where no lesson has a day, or the zone is not known.
+base::Result<std::string> calendar(const say::Voice& voice, const plan::Plan& plan, std::string_view stamp);
+/// A snag where the course's time zone is not known on this machine.
+std::vector<check::Snag> zone_unknown(const course::Course& course);
+
 struct HandoutOrder {
   std::filesystem::path into;
   std::optional<int> lesson;

@@ -49,7 +49,8 @@ std::string date(const Voice& voice, base::Date date) {
   return voice.phrases.say("date.full", {{"weekday", voice.phrases.say(fmt::format("weekday.{}", base::iso_weekday(date)))},
                                          {"day", std::int64_t{static_cast<unsigned>(date.day())}},
                                          {"month", voice.phrases.say(fmt::format("month.{}", static_cast<unsigned>(date.month())))},
-                                         {"year", std::to_string(static_cast<int>(date.year()))}});
+                                         {"year", std::to_string(static_cast<int>(date.year()))},
+                                         {"week", std::int64_t{base::iso_week(date).week}}});
 }
 
 }  // namespace say

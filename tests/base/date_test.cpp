@@ -76,3 +76,21 @@ TEST_CASE("over the ends of months, years and leap days") {
   CHECK(base::iso(base::add_days(day("2027-02-28"), 1)) == "2027-03-01");
   CHECK(base::iso(base::add_days(day("2027-03-01"), -1)) == "2027-02-28");
 }
+
+TEST_CASE("weeks of ISO 8601: 1 January 2005 lies in week 53 of 2004; 2026 has a week 53; every week has seven days") {
+  const auto week = [](const char* day) { return base::iso_week(*base::parse_date(day)); };
+  CHECK(week("2005-01-01") == base::Week{2004, 53});
+  CHECK(base::iso_weekday(*base::parse_date("2005-01-01")) == 6);
+  CHECK(week("2026-12-31") == base::Week{2026, 53});
+  CHECK(week("2027-01-03") == base::Week{2026, 53});
+  CHECK(week("2027-01-04") == base::Week{2027, 1});
+  CHECK(week("2024-12-30") == base::Week{2025, 1});
+  base::Week before = week("1999-12-27");
+  base::Date day = *base::parse_date("2000-01-03");
+  for (int i = 0; i < 3000; ++i, day = base::add_days(day, 7)) {
+    const base::Week now = base::iso_week(day);
+    CHECK(now == base::iso_week(base::add_days(day, 6)));
+    CHECK(((now.year == before.year && now.week == before.week + 1) || (now.year == before.year + 1 && now.week == 1 && before.week >= 52)));
+    before = now;
+  }
+}

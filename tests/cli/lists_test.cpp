@@ -1,4 +1,4 @@
-// tellekant supplies: the list as text, and as CSV that another reader takes apart.
+// tellekant supplies and calendar: the list as text, and as CSV that another reader takes apart; events on standard output.
 #include <doctest/doctest.h>
 
 #include <nlohmann/json.hpp>
@@ -60,4 +60,21 @@ TEST_CASE("supplies: another form is a wrong call, a faulty file an error") {
   CHECK(call(folder, "supplies a.course.toml --as xml").code == 2);
   put(folder, "b.course.toml", "format = 1\n");
   CHECK(call(folder, "supplies b.course.toml").code == 2);
+}
+
+TEST_CASE("calendar: one event a lesson on standard output; without a day a clear error") {
+  const TestFolder folder;
+  put(folder, "none.course.toml", small_course);
+  const Said none = call(folder, "calendar none.course.toml");
+  CHECK(none.code == 2);
+  CHECK(none.out == "");
+  CHECK(none.err == "tellekant: no lesson has a day: write first_day or days into [course]\n");
+  std::string dated = small_course;
+  dated.insert(dated.find("\n[cloth]"), "first_day = 2027-01-12\nstart_time = \"18:30\"\ntime_zone = \"Europe/Oslo\"\n");
+  put(folder, "a.course.toml", dated);
+  const Said said = call(folder, "calendar a.course.toml");
+  CHECK(said.code == 0);
+  CHECK(said.err == "");
+  CHECK(said.out.find("BEGIN:VCALENDAR\r\n") == 0);
+  CHECK(said.out.find("DTSTART;TZID=Europe/Oslo:20270112T183000\r\n") != std::string::npos);
 }
