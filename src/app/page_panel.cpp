@@ -25,6 +25,12 @@ void draw_page(Desk& desk) {
     }
     desk.type = std::move(*type);
   }
+  if (!desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)].cuttings.empty()) {
+    desk.message = desk.say("desk.cutting-not-printed");
+    preview.pages = 0;
+    preview.lesson = desk.lesson;
+    return;
+  }
   say::Voice voice = desk.voice();
   voice.hand = desk.print.hand == course::Hand::left ? say::Hand::left : say::Hand::right;
   const auto pages = picture::handout(*desk.course(), *desk.plan(), desk.lesson, voice, *desk.type, picture::page_size(desk.print.paper),
@@ -63,6 +69,7 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
     });
     writing.good = written.has_value();
     writing.outcome = written ? phrases.say("desk.written", {{"n", static_cast<std::int64_t>(written->files.size())}, {"folder", order.into.string()}}) : written.error().what;
+    if (written && !written->refused.empty()) writing.outcome += " " + phrases.say("desk.cutting-not-printed");
     writing.finished = true;
   });
 }

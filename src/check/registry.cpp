@@ -15,6 +15,8 @@ const std::vector<Rule>& rules() {
       {"lesson-days", lesson_days},
       {"cloth-size", cloth_size},
       {"thread-parted", thread_parted},
+      {"cutting", cutting},
+      {"cutting-order", cutting_order},
   };
   return all;
 }

@@ -27,6 +27,11 @@ void cloth_size(const course::Course&, const plan::Plan&, Snags&);
 /// A thread that must end in mid-work because the way on the back would be too long.
 void thread_parted(const course::Course&, const plan::Plan&, Snags&);
 
+/// What forbids a cutting: cut-ring-open, cut-no-partner, cut-partner-aside and the like.
+void cutting(const course::Course&, const plan::Plan&, Snags&);
+/// A cutting before its blocks or the surface stitches beside it (cut-before-work), or without them (cut-without-work).
+void cutting_order(const course::Course&, const plan::Plan&, Snags&);
+
 /// Where a part's key stands in the file, or the part's name where it was not written.
 course::Place place_of(const course::Part& part, std::string_view key);
 

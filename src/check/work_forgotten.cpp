@@ -35,6 +35,8 @@ void work_forgotten(const course::Course& course, const plan::Plan& plan, Snags&
   std::vector<bool> in_a_lesson(course.parts.size(), false);
   for (const auto& trail : plan.trails)
     if (!trail.sections.empty()) in_a_lesson[trail.part] = true;
+  for (const auto& cut : plan.cuttings)
+    if (cut.lesson == 0) snags.push_back(snag_for(course, cut.part, "part-in-no-lesson"));
   std::vector<bool> said(course.parts.size(), false);
   for (const auto& trail : plan.trails) {
     const auto missing = gap(trail);

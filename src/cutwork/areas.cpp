@@ -156,17 +156,24 @@ class Closer {
   std::vector<Problem>& problems_;
 };
 
-std::vector<bool> chosen(const Request& request, const Runs& runs, std::vector<Problem>& problems) {
-  std::vector<bool> areas(static_cast<std::size_t>(runs.areas), !request.zone);
-  if (!request.zone) return areas;
+/// The area in one of whose crossings at the hole it lies, or -1.
+int area_round(const Runs& runs, cloth::Hole hole) {
   for (const cloth::Hole cell : {cloth::Hole{0, 0}, {-1, 0}, {0, -1}, {-1, -1}}) {
-    const cloth::Hole at = *request.zone + cell;
-    const Run* run = run_at(runs.rows, at.y, at.x);
-    if (!run || run->area < 0) continue;
-    areas[static_cast<std::size_t>(run->area)] = true;
-    return areas;
+    const cloth::Hole at = hole + cell;
+    if (const Run* run = run_at(runs.rows, at.y, at.x); run && run->area >= 0) return run->area;
   }
-  problems.push_back({Trouble::zone_outside, *request.zone, std::nullopt, -1, -1, 0});
+  return -1;
+}
+
+std::vector<bool> chosen(const Request& request, const Runs& runs, std::vector<Problem>& problems) {
+  std::vector<bool> areas(static_cast<std::size_t>(runs.areas), request.zones.empty());
+  for (const cloth::Hole zone : request.zones) {
+    const int area = area_round(runs, zone);
+    if (area >= 0)
+      areas[static_cast<std::size_t>(area)] = true;
+    else
+      problems.push_back({Trouble::zone_outside, zone, std::nullopt, -1, -1, 0});
+  }
   return areas;
 }
 

@@ -33,7 +33,7 @@ struct Request {
   std::vector<Surface> surface;     ///< every other stitch of the design that may lie near
   int leave = 0;                    ///< 0: every thread held is cut; n: cut four, leave n along joined rows
   int bar_threads = four;           ///< threads that a bar must have
-  std::optional<cloth::Hole> zone;  ///< only the area round this hole; left out, every enclosed area
+  std::vector<cloth::Hole> zones;  ///< only the areas round these holes; empty: every enclosed area
 };
 
 /// One snip. `order` is its own; the snips of one block end, four at the most, share a `cutting`. Both count from 1.
@@ -73,7 +73,7 @@ struct Crossing {
 enum class Trouble {
   no_area,         ///< blocks that enclose nothing
   ring_open,       ///< two blocks that should touch
-  zone_outside,    ///< the zone lies in no enclosed area
+  zone_outside,    ///< a zone lies in no enclosed area
   no_partner,      ///< no block faces this one
   off_partner,     ///< the facing block stands some threads aside
   along_side,      ///< the threads would be cut along a block's side
@@ -83,6 +83,7 @@ enum class Trouble {
   bar_width,       ///< a bar of another number of threads
   bar_alone,       ///< a bar without an opening on both sides
   crossing_hangs,  ///< threads left that nothing holds
+  cut_twice,       ///< threads that another cutting takes out as well: told by who plans several
   methods_differ,  ///< the two methods do not agree: a bug of the program
 };
 

@@ -91,6 +91,9 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
     case stitch::KeyType::hole: return wrapped(read_hole(node, faults));
     case stitch::KeyType::flag: return wrapped(read_flag(node, faults));
     case stitch::KeyType::path: return wrapped(read_any_text(node, faults));
+    case stitch::KeyType::parts:
+      return wrapped(read_items(node, "a list of parts' names, e.g. [\"ring\"]", faults,
+                                [&](const Node& item) { return read_any_text(item, faults); }));
     case stitch::KeyType::whole: {
       const bool bounded = key.least != 0 || key.most != 0;
       return wrapped(
@@ -115,6 +118,7 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
 std::string example(const stitch::KeySpec& key) {
   switch (key.type) {
     case stitch::KeyType::hole: return "[x, y]";
+    case stitch::KeyType::parts: return "[\"...\"], the names of the blocks that hold it";
     case stitch::KeyType::whole: return fmt::format("{}", key.least);
     case stitch::KeyType::flag: return "true";
     case stitch::KeyType::word: return one_of(Keys(key.words.begin(), key.words.end()));
@@ -169,7 +173,7 @@ bool build(const TableReader& table, const stitch::Kind& kind, course::Part& par
 }
 
 PartFacts facts_of(const stitch::Work& work) {
-  PartFacts facts{!work.passes.empty(), std::vector<int>(static_cast<std::size_t>(work.passes_a_place()), 0)};
+  PartFacts facts{!work.passes.empty() || work.cut, work.cut.has_value(), std::vector<int>(static_cast<std::size_t>(work.passes_a_place()), 0)};
   for (int place = 0; place < work.places; ++place)
     for (int pass = 1; pass <= work.passes_a_place(); ++pass)
       for (const stitch::Run& run : work.pass(pass, place).runs)
@@ -230,6 +234,37 @@ class PartReader {
   std::int64_t stitches_ = 0;
 };
 
+bool has_blocks(const course::Part& part) {
+  const auto& features = part.work.features;
+  return std::any_of(features.begin(), features.end(), [](const stitch::Feature& f) { return stitch::holds_cuts(f.shape); });
+}
+
+/// Are the parts that a part names there, and of blocks?
+void check_named(const Node& list, Reading& reading) {
+  Keys names;
+  for (const auto& [name, index] : reading.part_index) names.push_back(name);
+  for (const Node& item : list.as<List>()->items) {
+    const std::string& name = item.as<Text>()->value;
+    const auto found = reading.part_index.find(name);
+    if (found == reading.part_index.end() && (reading.names_known || name.empty()))
+      reading.faults.add(item, fmt::format("the part {}", shown(name)), "the name of a part of blocks or satin stitch", reading.faults.nearest(name, names));
+    if (found == reading.part_index.end()) continue;
+    const auto index = static_cast<std::size_t>(found->second);
+    if (reading.parts[index].whole && !has_blocks(reading.course.parts[index]))
+      reading.faults.add(item, fmt::format("the part {}, which has no blocks", shown(name)), "the name of a part of blocks or satin stitch");
+  }
+}
+
+/// Names of other parts, once all of them are read.
+void check_named_parts(const std::vector<Site>& sites, Reading& reading) {
+  for (std::size_t i = 0; i < sites.size() && i < reading.course.parts.size(); ++i) {
+    if (!reading.course.parts[i].work.cut) continue;
+    for (const Entry& entry : sites[i].table->entries)
+      if (entry.node.as<List>() && std::holds_alternative<std::vector<std::string>>(reading.course.parts[i].values[entry.key]))
+        check_named(entry.node, reading);
+  }
+}
+
 }  // namespace
 
 void read_part_tables(const Entry* entry, Reading& reading) {
@@ -245,6 +280,7 @@ void read_part_tables(const Entry* entry, Reading& reading) {
     }
     parts.read(sites[i]);
   }
+  check_named_parts(sites, reading);
 }
 
 }  // namespace file

@@ -6,10 +6,9 @@
 namespace file {
 namespace {
 
-constexpr std::array<std::string_view, 2> later_kinds{"edge", "cutwork"};
-constexpr std::array<std::string_view, 10> later_keys{"out", "within", "leave",
-                                                      "bar_threads", "bars", "weaves", "picots", "fillings", "zone"};
-constexpr std::array<std::string_view, 3> later_stages{"cut", "bars", "fillings"};
+constexpr std::array<std::string_view, 1> later_kinds{"edge"};
+constexpr std::array<std::string_view, 5> later_keys{"out", "bars", "weaves", "picots", "fillings"};
+constexpr std::array<std::string_view, 2> later_stages{"bars", "fillings"};
 
 template <class Words>
 bool among(const Words& words, std::string_view word) {

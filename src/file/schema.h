@@ -29,7 +29,7 @@ std::string length_key(std::string_view kind);
 /// Kinds, and keys of parts, that the format has and this version does not offer yet.
 bool is_later_kind(std::string_view kind);
 bool is_later_key(std::string_view key);
-/// Stages of a lesson's work of that sort: cut, bars, fillings.
+/// Stages of a lesson's work of that sort: bars, fillings.
 bool is_later_stage(std::string_view stage);
 inline constexpr std::string_view not_offered = "not offered by this version";
 

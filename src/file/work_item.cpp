@@ -93,9 +93,20 @@ class ItemReader {
 
   void stages() {
     std::size_t at = 1;
+    if (facts_.whole && facts_.cut) return cut_stages();
     if (at < pieces_.size() && pieces_[at].text.substr(0, 4) == "pass") pass(pieces_[at++]);
     if (at < pieces_.size()) range(pieces_[at++]);
     if (at < pieces_.size() && fine_) wrong(pieces_[at], "a further stage", "nothing more behind a range");
+  }
+
+  /// Cutwork has the stage "cut", and no stitches to count.
+  void cut_stages() {
+    if (pieces_.size() < 2) return;
+    const Stretch& piece = pieces_[1];
+    if (is_later_stage(piece.text))
+      return wrong(piece.offset, piece.text.size(), fmt::format("the stage {}, {}", shown(piece.text), not_offered), "the stage \"cut\"");
+    if (piece.text != "cut") return wrong(piece, "the stage", "the stage \"cut\"");
+    if (pieces_.size() > 2) wrong(pieces_[2], "a further stage", "nothing more behind \"cut\"");
   }
 
   void pass(const Stretch& piece) {

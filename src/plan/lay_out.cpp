@@ -17,6 +17,12 @@ void LayOut::next_lesson() {
   used_ = 0;
 }
 
+guide::When LayOut::place_whole(double minutes) {
+  if (used_ > 0 && used_ + minutes > room_ * 1.02 && lesson_ < last_lesson_) next_lesson();
+  used_ += minutes;
+  return {lesson_, item_++, 0};
+}
+
 std::vector<guide::Section> LayOut::place(const trail::Trail& trail, stitch::Order order, double stitches_a_minute) {
   constexpr double worth_beginning = 0.12;  // of a lesson: less is not begun at its end
   const int n = static_cast<int>(trail.stitches.size());

@@ -14,6 +14,8 @@ class LayOut {
   guide::When next() const { return {lesson_, item_, 0}; }
   /// Parts the trail into sections for this and the following lessons.
   std::vector<guide::Section> place(const trail::Trail& trail, stitch::Order order, double stitches_a_minute);
+  /// Work that is not parted, so many minutes of it: in this lesson where there is room, else in the next.
+  guide::When place_whole(double minutes);
   bool overflowed() const { return overflowed_; }
 
  private:

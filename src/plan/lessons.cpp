@@ -30,6 +30,7 @@ int how_many(const course::Course& course, const Plan& plan) {
   int n = static_cast<int>(course.lessons.size());
   for (const auto& trail : plan.trails)
     for (const auto& section : trail.sections) n = std::max(n, section.lesson);
+  for (const PartCutting& cut : plan.cuttings) n = std::max(n, cut.lesson);
   return n;
 }
 
@@ -71,6 +72,14 @@ void add_section(const course::Course& course, const Plan& plan, const Use& use,
   lesson.lengths[part.thread] += lengths_in(trail.trail, section.first, section.last);
 }
 
+void add_cutting(const course::Course& course, const Plan& plan, int c, LessonPlan& lesson) {
+  const PartCutting& cut = plan.cuttings[static_cast<std::size_t>(c)];
+  const course::Part& part = course.parts[cut.part];
+  lesson.work.push_back(part.name + " / cut");
+  lesson.cuttings.push_back(c);
+  lesson.minutes += static_cast<double>(cut.cutting.cuts.size()) / speed(course, part.kind);
+}
+
 void from_written(const course::Lesson& written, LessonPlan& lesson) {
   lesson.title = written.title;
   lesson.notes = written.notes;
@@ -94,6 +103,8 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     lesson.minutes_given = course.minutes;
     for (const Use& use : uses[i]) add_section(course, plan, use, lesson);
     lesson.work = work_of(course, passes, plan, uses[i]);
+    for (int c = 0; c < static_cast<int>(plan.cuttings.size()); ++c)
+      if (plan.cuttings[static_cast<std::size_t>(c)].lesson == i + 1) add_cutting(course, plan, c, lesson);
     if (i < static_cast<int>(course.lessons.size())) from_written(course.lessons[i], lesson);
     plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
     plan.lessons.push_back(std::move(lesson));

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "plan/cuttings.h"
 #include "plan/lay_out.h"
 #include "plan/lessons.h"
 #include "plan/plan.h"
@@ -21,9 +22,11 @@ class Maker {
   base::Result<Plan> make() {
     passes_ = passes_of(course_);
     trail_of_.assign(passes_.size(), -1);
+    plan_.cuttings = cuttings_of(course_);
     course_.lessons.empty() ? plan_laid_out() : plan_as_written();
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     order_by_part();
+    plan_cuttings(course_, plan_);
     count_in_all();
     lessons_of(course_, passes_, plan_);
     close_up_all();
@@ -76,7 +79,7 @@ class Maker {
   }
 
   void plan_as_written() {
-    schedule_written(course_, passes_, plan_.findings);
+    schedule_written(course_, passes_, plan_.cuttings, plan_.findings);
     std::vector<std::size_t> order(passes_.size());
     std::iota(order.begin(), order.end(), 0U);
     const auto begins = [&](std::size_t i) {
@@ -103,6 +106,12 @@ class Maker {
         passes_[i].sections = lay_out.place(trail, pass(passes_[i]).order, speed(course_, course_.parts[part].kind));
         keep(i, std::move(trail));
       }
+    }
+    for (PartCutting& cut : plan_.cuttings) {
+      const auto snips = static_cast<double>(cut.cutting.cuts.size());
+      const guide::When when = lay_out.place_whole(snips / speed(course_, course_.parts[cut.part].kind));
+      cut.lesson = when.lesson;
+      cut.item = when.item;
     }
     if (lay_out.overflowed())
       plan_.findings.push_back({.rule = "too-many-lessons", .stops = false, .part = -1, .lesson = course::lesson_limit, .at = {}, .also_at = {},

@@ -9,6 +9,7 @@
 
 #include "base/result.h"
 #include "course/course.h"
+#include "cutwork/cutting.h"
 #include "guide/guide.h"
 
 namespace plan {
@@ -23,6 +24,7 @@ struct LessonPlan {
   std::string notes;
   std::vector<std::string> work;  ///< for the plan: one entry a section
   std::vector<std::pair<int, int>> sections;  ///< (trail, section) in order
+  std::vector<int> cuttings;  ///< of plan.cuttings
   int stitches = 0;
   std::map<std::string, double> thread_mm;  ///< by thread name: path, take-up, without tails
   std::map<std::string, int> lengths;       ///< working lengths begun in it, by thread name; one more where it goes on with one begun before
@@ -48,6 +50,22 @@ struct Finding {
   std::map<std::string, std::string> words;
   std::map<std::string, std::int64_t> numbers;
   course::Place place;
+};
+
+/// The cutting of one part. Where anything stops it, `cutting` has its problems only, and nothing is planned as cut.
+struct PartCutting {
+  int part = -1;
+  int lesson = 0;  ///< 0: in none
+  int item = 0;    ///< place among the lesson's work
+  course::Place place;  ///< of the work that names it
+  cutwork::Cutting cutting;
+  /// Work on the cloth to be cut, or on the blocks that hold it, that comes later than the cutting or never.
+  struct Late {
+    int part = -1;
+    int lesson = 0;  ///< 0: in none
+    cloth::Hole at;
+  };
+  std::vector<Late> late;
 };
 
 /// What must be bought. Every figure of thread is one student's; `sets` students' worth is bought in all.
@@ -80,6 +98,7 @@ struct Plan {
   std::vector<guide::CountIn> count_ins;
   std::vector<guide::Mark> marks;
   std::vector<guide::CloseUp> close_ups;
+  std::vector<PartCutting> cuttings;  ///< in order of part
   std::vector<LessonPlan> lessons;
   std::vector<std::vector<CountLine>> counts;  ///< for each lesson
   Supplies supplies;

@@ -58,6 +58,18 @@ void take(const course::Course& course, const course::WorkItem& work, PassOf& pa
   findings.push_back(std::move(finding));
 }
 
+void take_cutting(const course::Course& course, const course::WorkItem& work, PartCutting& cut, Cursor& cursor, std::vector<Finding>& findings) {
+  if (cut.lesson == 0) {
+    cut.lesson = cursor.lesson;
+    cut.item = cursor.item++;
+    cut.place = work.place;
+    return;
+  }
+  findings.push_back({.rule = "work-doubled", .stops = true, .part = cut.part, .lesson = cursor.lesson, .at = {}, .also_at = {},
+                      .words = {{"work", work.text}, {"part", course.parts[cut.part].name}}, .numbers = {{"n", static_cast<int>(cut.cutting.cuts.size())}},
+                      .place = work.place});
+}
+
 }  // namespace
 
 std::vector<PassOf> passes_of(const course::Course& course) {
@@ -75,7 +87,8 @@ std::vector<PassOf> passes_of(const course::Course& course) {
   return passes;
 }
 
-void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<Finding>& findings) {
+void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<PartCutting>& cuttings,
+                      std::vector<Finding>& findings) {
   std::vector<std::vector<std::size_t>> of_part(course.parts.size());
   for (std::size_t i = 0; i < passes.size(); ++i) of_part[passes[i].part].push_back(i);
   Cursor cursor;
@@ -83,6 +96,8 @@ void schedule_written(const course::Course& course, std::vector<PassOf>& passes,
     cursor.item = 0;
     for (const course::WorkItem& work : lesson.work) {
       if (work.part < 0) continue;
+      for (PartCutting& cut : cuttings)
+        if (cut.part == work.part) take_cutting(course, work, cut, cursor, findings);
       for (const std::size_t i : of_part[work.part])
         if (!work.pass || *work.pass == passes[i].pass) take(course, work, passes[i], cursor, findings);
     }

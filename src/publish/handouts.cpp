@@ -25,13 +25,21 @@ std::vector<HandPages> outline(const Making& making) {
     HandPages pages{hand, folder(making.order, hand), {}};
     const say::Voice voice{making.phrases, hand, making.course};
     for (const plan::LessonPlan& lesson : making.plan.lessons) {
-      if (making.order.lesson && *making.order.lesson != lesson.number) continue;
+      if ((making.order.lesson && *making.order.lesson != lesson.number) || !lesson.cuttings.empty()) continue;
       const std::string title = say::lesson_title(voice, making.plan, lesson.number);
       pages.lessons.push_back({lesson.number, title, fmt::format("lesson-{:02}-{}", lesson.number, file_stem(title)), {}});
     }
     all.push_back(std::move(pages));
   }
   return all;
+}
+
+/// A page that shows cutting must show the cautions and every thread: none is made rather than half of one.
+std::vector<int> refused(const plan::Plan& plan, const HandoutOrder& order) {
+  std::vector<int> lessons;
+  for (const plan::LessonPlan& lesson : plan.lessons)
+    if (!lesson.cuttings.empty() && (!order.lesson || *order.lesson == lesson.number)) lessons.push_back(lesson.number);
+  return lessons;
 }
 
 base::Result<void> lay_out(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop) {
@@ -63,7 +71,9 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
     if (!wants(order, Form::svg)) continue;
     if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
   }
-  return print(jobs, types, stop, progress);
+  auto written = print(jobs, types, stop, progress);
+  if (written) written->refused = refused(plan, order);
+  return written;
 }
 
 }  // namespace publish

@@ -194,6 +194,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
         json.object([&] { trail_of(json, course, plan.trails[t], plan.anchors[t]); });
     });
     write_guide(json, course, plan, voice);
+    write_cutting(json, course, plan);
     json.key("lessons");
     json.array([&] {
       for (const plan::LessonPlan& lesson : plan.lessons) json.object([&] { lesson_of(json, plan, lesson, voice); });

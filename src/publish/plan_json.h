@@ -11,4 +11,7 @@ void write_guide(Json& json, const course::Course& course, const plan::Plan& pla
 /// Writes supplies.
 void write_supplies(Json& json, const course::Course& course, const plan::Plan& plan, const say::Voice& voice);
 
+/// Writes cutting.
+void write_cutting(Json& json, const course::Course& course, const plan::Plan& plan);
+
 }  // namespace publish

@@ -58,6 +58,7 @@ std::string file_stem(std::string_view title);
 
 struct Written {
   std::vector<std::filesystem::path> files;
+  std::vector<int> refused;  ///< lessons with cutting: no pages are made of them
 };
 /// Makes and writes the pages in every form in parallel; older files of other names are left alone. On trouble or cancel nothing half-written remains.
 base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,

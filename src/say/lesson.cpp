@@ -34,11 +34,13 @@ std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, c
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
   if (!planned.title.empty()) return planned.title;
-  if (planned.sections.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
   std::vector<std::string> names;  // the places of a repeated part have one name
   for (const auto& section : planned.sections)
     if (std::string name = section_title(voice, plan, section); std::find(names.begin(), names.end(), name) == names.end())
       names.push_back(std::move(name));
+  for (const int cut : planned.cuttings)
+    names.push_back(voice.phrases.say("lesson-title.cut", {{"part", voice.course.parts[plan.cuttings[static_cast<std::size_t>(cut)].part].name}}));
+  if (names.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
   std::string title = names[0];
   for (std::size_t i = 1; i < names.size() && i < 3; ++i)
     title = voice.phrases.say("lesson-title.and", {{"first", title}, {"second", names[i]}});

@@ -59,6 +59,7 @@ std::string value_in_toml(const stitch::Value& value) {
   if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
   if (const auto* holes = std::get_if<std::vector<cloth::Hole>>(&value)) return list_text(*holes, [](cloth::Hole h) { return file::in_toml(h); });
   if (const auto* wholes = std::get_if<std::vector<int>>(&value)) return list_text(*wholes, [](int n) { return std::to_string(n); });
+  if (const auto* names = std::get_if<std::vector<std::string>>(&value)) return list_text(*names, [](const std::string& name) { return file::in_toml(name); });
   return file::in_toml(std::get<std::string>(value));
 }
 

@@ -23,10 +23,11 @@ enum class KeyType {
   path,
   whole_or_word,  ///< one of `words`, or a whole number within the bounds
   holes,          ///< a list of holes, one at least
+  parts,          ///< a list of names of other parts
   wholes,         ///< a list of whole numbers, each within the bounds; one at least
 };
 
-using Value = std::variant<cloth::Hole, int, bool, std::string, std::vector<cloth::Hole>, std::vector<int>>;
+using Value = std::variant<cloth::Hole, int, bool, std::string, std::vector<cloth::Hole>, std::vector<int>, std::vector<std::string>>;
 
 /// One key that a kind takes. `words` are the allowed values of a `word`; `least` and `most` bound a `whole`, or each of several.
 struct KeySpec {
@@ -111,6 +112,8 @@ enum class Shape {
 };
 /// Is such a feature a bundle of parallel stitches?
 constexpr bool side_by_side(Shape shape) { return shape == Shape::bundle || shape == Shape::bar || shape == Shape::petal; }
+/// Can its stitches hold threads that are cut at their ends?
+constexpr bool holds_cuts(Shape shape) { return shape == Shape::bundle || shape == Shape::bar; }
 struct Feature {
   Shape shape = Shape::bundle;
   std::vector<cloth::Stitch> stitches;  ///< a bundle's stitches, side by side in order; a corner's or end's one or two stitches
@@ -145,6 +148,14 @@ struct Leg {
   int place = 0;
 };
 
+/// An area to be cut open: what it needs beside the stitches of the parts that hold it.
+struct CutArea {
+  std::vector<std::string> within;  ///< the parts whose bundles hold it
+  int leave = 0;                    ///< 0: every thread held is cut; 4: cut four, leave four along joined rows
+  int bar_threads = 4;
+  std::vector<cloth::Hole> zones;  ///< only the areas round these holes, one a place; empty: every area
+};
+
 struct Work {
   std::vector<cloth::Stitch> stitches;  ///< every front stitch once
   std::vector<Pass> passes;  ///< place by place, as many at each; one that adds nothing at its place has no runs
@@ -153,6 +164,7 @@ struct Work {
   std::vector<Leg> legs;
   std::vector<Doubt> doubts;
   bool closed = false;       ///< its line is, at each place
+  std::optional<CutArea> cut;  ///< cloth that is cut; such a part has no stitches of its own
   int places = 1;            ///< of a part repeated by turns and mirrors (see repeat.h), else 1
 
   int passes_a_place() const { return static_cast<int>(passes.size()) / places; }
@@ -170,8 +182,8 @@ struct Kind {
   std::string_view name;
   std::vector<KeySpec> keys;
   Outcome (*build)(const Values& values) = nullptr;
-  int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches
-  double stitches_a_minute = 6;  ///< teacher's own setting; this default is an assumption, no source
+  int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches, 2 cutting
+  double stitches_a_minute = 6;  ///< or snips; teacher's own setting; this default is an assumption, no source
   cloth::Hole middle_of_first{};  ///< from the start hole to where a hand would hold the first piece of it
   bool needle_in_middle = false;  ///< takes the teacher's habit `eyelet_needle` as the value of that name: "down" or "up"
 };

@@ -12,5 +12,6 @@ Kind star_kind();
 Kind eyelet_kind();
 Kind four_sided_kind();
 Kind backstitch_kind();
+Kind cutwork_kind();
 
 }  // namespace stitch

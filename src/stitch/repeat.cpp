@@ -51,6 +51,8 @@ class Repeater {
     all.closed = part_.closed;
     all.piece = part_.piece;
     all.doubts = part_.doubts;
+    all.cut = part_.cut;
+    if (all.cut) all.cut->zones = zones_everywhere();
     all.places = 0;
     for (const cloth::Turn turn : images_of(repeat_)) add(turn, all);
     all.places = std::max(1, all.places);
@@ -60,6 +62,16 @@ class Repeater {
   }
 
  private:
+  /// The zones' images, each once.
+  std::vector<cloth::Hole> zones_everywhere() const {
+    std::vector<cloth::Hole> zones;
+    for (const cloth::Turn turn : images_of(repeat_))
+      for (const cloth::Hole zone : part_.cut->zones)
+        if (const cloth::Hole there = image(repeat_, turn, zone); std::find(zones.begin(), zones.end(), there) == zones.end())
+          zones.push_back(there);
+    return zones;
+  }
+
   cloth::Stitch image_of(cloth::Turn turn, const cloth::Stitch& s) const { return {image(repeat_, turn, s.a), image(repeat_, turn, s.b)}; }
 
   void add(cloth::Turn turn, Work& all) {

@@ -116,3 +116,47 @@ TEST_CASE("thread-parted is a note, told where the first way is too long; a chan
   CHECK(snags[0].at == cloth::Hole{4, 1});
   CHECK(snags[0].also_at == cloth::Hole{40, 1});
 }
+
+namespace {
+
+const std::string heart = "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n";
+
+std::vector<plan::PartCutting> cuttings_of(const course::Course& course) {
+  const auto made = plan::make_plan(course);
+  REQUIRE(made);
+  return made->cuttings;
+}
+
+}  // namespace
+
+TEST_CASE("cutting: a ring is cut once it is worked, in its own time or the lesson's") {
+  for (const auto& course : {course_of(ring + heart), course_of(ring + heart + lesson("\"ring\"") + lesson("\"heart / cut\""))}) {
+    CHECK(rules_of(course) == "");
+    const auto cuttings = cuttings_of(course);
+    REQUIRE(cuttings.size() == 1);
+    CHECK(cuttings[0].cutting.cuts.size() == 48);  // 16n - 16 with four blocks a side, by geometry
+    CHECK(cuttings[0].lesson > 0);
+  }
+}
+
+TEST_CASE("cut-before-work, cut-without-work, part-in-no-lesson: nothing is planned as cut") {
+  const auto stopped = [](const course::Course& course, const std::string& rule) {
+    CHECK(rules_of(course).find(rule) != std::string::npos);
+    CHECK(check::stops(snags_of(course)));
+    for (const auto& cut : cuttings_of(course)) CHECK(cut.cutting.cuts.empty());
+  };
+  stopped(course_of(ring + heart + lesson("\"heart / cut\"") + lesson("\"ring\"")), "cut-before-work");
+  stopped(course_of(ring + heart + lesson("\"heart\", \"ring\"")), "cut-before-work");
+  stopped(course_of(ring + heart + lesson("\"ring / 1..20\", \"heart\"")), "cut-without-work");
+  stopped(course_of(ring + heart + lesson("\"ring\"")), "part-in-no-lesson");
+  stopped(course_of(ring + heart + part_text("line", "cable", "[-4, -12]", "path = \"E 4\"\nrows = 2") + lesson("\"ring\", \"heart\"") + lesson("\"line\"")),
+          "cut-before-work");
+}
+
+TEST_CASE("cutting: what is wrong is told at both places") {
+  const std::string open = part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 1\"");
+  const auto snags = snags_of(course_of(open + heart));
+  CHECK(std::any_of(snags.begin(), snags.end(), [](const auto& s) { return s.rule == "cut-no-partner" && s.at && s.also_at; }));
+  const auto over = snags_of(course_of(ring + part_text("line", "cable", "[8, 2]", "path = \"E 6\"\nrows = 2") + heart));
+  CHECK(std::any_of(over.begin(), over.end(), [](const auto& s) { return s.rule == "cut-under-stitches" && s.words.at("block") == "line"; }));
+}

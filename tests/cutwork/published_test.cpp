@@ -84,9 +84,9 @@ TEST_CASE("several rings, a shared side, an island, a zone") {
   CHECK(touching.openings.size() == 10);
   CHECK(touching.areas == 2);
   auto asked = request(two);
-  asked.zone = cloth::Hole{42, 2};
+  asked.zones = {{42, 2}};
   CHECK(cutwork::plan_cutting(asked).openings.size() == 5);
-  asked.zone = cloth::Hole{500, 2};
+  asked.zones = {{500, 2}};
   CHECK(has(cutwork::plan_cutting(asked), cutwork::Trouble::zone_outside));
 
   auto ring = diamond(8);  // its middle square is rows of blocks of its own that stay whole

@@ -45,6 +45,11 @@ inline std::string text(const stitch::Value& value) {
       for (const int n : wholes) all += std::to_string(n) + ";";
       return all;
     }
+    std::string operator()(const std::vector<std::string>& names) const {
+      std::string all;
+      for (const std::string& name : names) all += (all.empty() ? "" : ", ") + text(name);
+      return '[' + all + ']';
+    }
   };
   return std::visit(Names{}, value);
 }

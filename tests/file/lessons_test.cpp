@@ -87,7 +87,7 @@ x:36:11: found the stage "pass"; expected a pass, e.g. "pass 1"
 x:37:11: found the stage "pass x"; expected a pass, e.g. "pass 1"
     "ring / pass x",
             ^^^^^^
-x:38:11: found the stage "cut", not offered by this version; expected a pass, e.g. "pass 1", or a range of stitches, e.g. "1..20"
+x:38:11: found the stage "cut"; expected a pass, e.g. "pass 1", or a range of stitches, e.g. "1..20"
     "ring / cut",
             ^^^
 x:39:11: found the stage "1-20"; expected a pass, e.g. "pass 1", or a range of stitches, e.g. "1..20"; did you mean 1..20?
@@ -102,7 +102,7 @@ x:41:11: found the stage "foo"; expected a pass, e.g. "pass 1", or a range of st
 x:42:18: found a further stage "3"; expected nothing more behind a range
     "ring / 1..2 / 3",
                    ^
-x:43:20: found the stage "cut", not offered by this version; expected a range of stitches, e.g. "1..20"
+x:43:20: found the stage "cut"; expected a range of stitches, e.g. "1..20"
     "ring / pass 1 / cut",
                      ^^^
 x:44:13: found the range "1..3"; expected the pass as well: "border" has 2 passes; did you mean border / pass 1 / 1..3?
@@ -201,7 +201,7 @@ thread = "heavy"
 [[lesson]]
 work = ["a / 1..3"]
 )") ==
-        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided" or "backstitch"; did you mean cable?
+        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"; did you mean cable?
   kind = "cabel"
          ^^^^^^^
 )");

@@ -1,0 +1,14 @@
+// The cutting of every part that is cut, held against all that must be stitched before.
+#pragma once
+
+#include "plan/plan.h"
+
+namespace plan {
+
+/// Every part that is cut, in no lesson yet.
+std::vector<PartCutting> cuttings_of(const course::Course& course);
+
+/// Works each cutting out, once trails and lessons are known. What any stop stands against is not planned as cut.
+void plan_cuttings(const course::Course& course, Plan& plan);
+
+}  // namespace plan
