@@ -103,16 +103,18 @@ class Lines {
 
   /// A block end of which some threads meet the area and others run straight into another block.
   void tell_covered() {
-    std::map<std::pair<int, int>, std::pair<int, int>> seen;  // block, place: threads, a line
+    std::map<std::pair<int, int>, std::vector<int>> seen;  // block, place: lines
     for (const Run* run : runs_)
       for (const auto& [side, at] : {std::pair(run->low, run->from), {run->high, run->to}})
-        if (side.holds) ++seen.try_emplace({side.block, at}, 0, run->line).first->second.first;
-    for (const auto& [key, threads] : seen) {
+        if (side.holds) seen[{side.block, at}].push_back(run->line);
+    for (const auto& [key, lines] : seen) {
       const cloth::Box& box = walls_.boxes[key.first];
-      const int whole = axis_ == Axis::h ? box.height() : box.width();
-      if (threads.first >= whole || whole != four) continue;
-      problems_.push_back({Trouble::off_partner, hole_on(axis_, threads.second, key.second), std::nullopt, part(key.first), part(key.first),
-                           whole - threads.first});
+      const int whole = axis_ == Axis::h ? box.height() : box.width(), met = static_cast<int>(lines.size());
+      if (met >= whole || whole != four) continue;
+      int covered = axis_ == Axis::h ? box.y0 : box.x0;
+      while (std::find(lines.begin(), lines.end(), covered) != lines.end()) ++covered;
+      problems_.push_back({Trouble::off_partner, hole_on(axis_, lines.front(), key.second), hole_on(axis_, covered, key.second),
+                           part(key.first), part(key.first), whole - met});
     }
   }
 

@@ -33,7 +33,8 @@ void tell_doubled(std::vector<PartCutting>& cuttings) {
     const auto& [other, d] = claims[reach];
     const bool same_thread = span.axis == other.axis && span.thread == other.thread;
     if (same_thread && span.from < other.to && c != d && told.emplace(std::min(c, d), std::max(c, d)).second)
-      stop(cuttings[std::max(c, d)], {cutwork::Trouble::cut_twice, hole_at(span, span.from), hole_at(span, span.to), -1, cuttings[std::min(c, d)].part, 1});
+      stop(cuttings[std::max(c, d)],
+           {cutwork::Trouble::cut_twice, hole_at(span, span.from), hole_at(span, span.to), -1, cuttings[std::min(c, d)].part, 1});
     if (!same_thread || span.to > other.to) reach = i;
   }
 }
@@ -70,8 +71,9 @@ void hold_together(const std::vector<cutwork::Request>& requests, std::vector<Pa
   tell_doubled(cuttings);
   const cutwork::Simulated seen = simulated(requests, cuttings);
   if (seen.loose.empty() && seen.without_ground.empty() && seen.blocks_harmed.empty() && seen.not_free.empty()) return;
-  const cloth::Hole at = seen.loose.empty() ? cloth::Hole{} : seen.loose[0].axis == cutwork::Axis::v ? cloth::Hole{seen.loose[0].thread, seen.loose[0].at}
-                                                                                                      : cloth::Hole{seen.loose[0].at, seen.loose[0].thread};
+  const cloth::Hole at = seen.loose.empty()                       ? cloth::Hole{}
+                         : seen.loose[0].axis == cutwork::Axis::v ? cloth::Hole{seen.loose[0].thread, seen.loose[0].at}
+                                                                  : cloth::Hole{seen.loose[0].at, seen.loose[0].thread};
   for (PartCutting& cut : cuttings)
     if (!cut.cutting.cuts.empty()) stop(cut, {cutwork::Trouble::methods_differ, at, std::nullopt, -1, -1, 0});
 }
