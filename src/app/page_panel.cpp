@@ -69,7 +69,10 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
     });
     writing.good = written.has_value();
     writing.outcome = written ? phrases.say("desk.written", {{"n", static_cast<std::int64_t>(written->files.size())}, {"folder", order.into.string()}}) : written.error().what;
-    if (written && !written->refused.empty()) writing.outcome += " " + phrases.say("desk.cutting-not-printed");
+    if (written && !written->refused.empty()) {
+      writing.outcome += ' ';
+      writing.outcome += phrases.say("desk.cutting-not-printed");
+    }
     writing.finished = true;
   });
 }
