@@ -63,6 +63,7 @@ struct Bar {
   Axis axis = Axis::v;
   cloth::Box box;
   std::array<int, 2> openings{-1, -1};  ///< left and right, or above and below
+  std::array<int, 2> crossings{-1, -1};  ///< at its ends, left and right or above and below; -1: a block
 };
 
 /// A square where threads of both ways are left, at the end of at least one bar.

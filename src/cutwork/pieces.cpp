@@ -25,6 +25,7 @@ class Sorter {
         problems_(problems),
         opening_(patches.all.size(), -1),
         bars_at_(patches.all.size(), 0),
+        crossing_(patches.all.size(), -1),
         level_(patches.all.size()),
         above_below_(patches.all.size()) {
     for (const auto& beside : patches.beside) {
@@ -44,6 +45,7 @@ class Sorter {
       if (patches_.all[i].left == Left::across || patches_.all[i].left == Left::upright) bar(i);
     for (std::size_t i = 0; i < patches_.all.size(); ++i)
       if (patches_.all[i].left == Left::both && bars_at_[i] > 0) crossing(i);
+    for (std::size_t b = 0; b < pieces_.bars.size(); ++b) join(pieces_.bars[b], patch_of_bar_[b]);
     return std::move(pieces_);
   }
 
@@ -62,6 +64,15 @@ class Sorter {
     else if (bar.openings[0] < 0 || bar.openings[1] < 0)
       problems_.push_back({Trouble::bar_alone, at, to, -1, -1, threads});
     pieces_.bars.push_back(bar);
+    patch_of_bar_.push_back(i);
+  }
+
+  /// The crossings at a bar's ends.
+  void join(Bar& bar, std::size_t patch) const {
+    const Neighbours& ends = (bar.axis == Axis::h ? level_ : above_below_)[patch];
+    for (const auto& [side, patches] : {std::pair<std::size_t, const std::vector<int>*>{0, &ends.before}, {1, &ends.after}})
+      for (const int end : *patches)
+        if (const int found = crossing_[static_cast<std::size_t>(end)]; found >= 0 && bar.crossings[side] < 0) bar.crossings[side] = found;
   }
 
   int only_opening(const std::vector<int>& patches) const {
@@ -71,6 +82,7 @@ class Sorter {
   /// Threads that are left run on at both ends, into a bar or under the blocks; where neither way does, they hang.
   void crossing(std::size_t i) {
     const Patch& patch = patches_.all[i];
+    crossing_[i] = static_cast<int>(pieces_.crossings.size());
     pieces_.crossings.push_back({patch.box});
     const auto cut_off = [&](const Neighbours& sides, Left there) {
       const auto gone = [&](int other) {
@@ -86,7 +98,8 @@ class Sorter {
   const Request& request_;
   const Patches& patches_;
   std::vector<Problem>& problems_;
-  std::vector<int> opening_, bars_at_;
+  std::vector<int> opening_, bars_at_, crossing_;
+  std::vector<std::size_t> patch_of_bar_;
   std::vector<Neighbours> level_, above_below_;
   Pieces pieces_;
 };
