@@ -160,3 +160,21 @@ TEST_CASE("cutting: what is wrong is told at both places") {
   const auto over = snags_of(course_of(ring + part_text("line", "cable", "[8, 2]", "path = \"E 6\"\nrows = 2") + heart));
   CHECK(std::any_of(over.begin(), over.end(), [](const auto& s) { return s.rule == "cut-under-stitches" && s.words.at("block") == "line"; }));
 }
+
+TEST_CASE("satin stitch holds a cutting as blocks do: Archer's star square, cut four, leave four") {
+  // Archer p. 191 ff., fig. 162: 4 openings, 4 bars, 1 crossing, 16 threads withdrawn, 32 cuts; sides of 13 stitches, four over 4 at each end and five over 8.
+  const auto side = [](const std::string& name, const std::string& start, const std::string& ways) {
+    return part_text(name, "satin", start, ways + "over = [4, 4, 4, 4, 4, 8, 8, 8, 4, 4, 4, 4, 4]\n");
+  };
+  const auto course = course_of(side("top", "[0, 0]", "along = \"E\"\ntoward = \"N\"\n") + side("right", "[12, 0]", "along = \"S\"\ntoward = \"E\"\n") +
+                                side("bottom", "[0, 12]", "along = \"E\"\ntoward = \"S\"\n") + side("left", "[0, 0]", "along = \"S\"\ntoward = \"W\"\n") +
+                                "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"top\", \"right\", \"bottom\", \"left\"]\nleave = 4\n");
+  CHECK(rules_of(course) == "");
+  const auto cuttings = cuttings_of(course);
+  REQUIRE(cuttings.size() == 1);
+  CHECK(cuttings[0].cutting.openings.size() == 4);
+  CHECK(cuttings[0].cutting.bars.size() == 4);
+  CHECK(cuttings[0].cutting.crossings.size() == 1);
+  CHECK(cuttings[0].cutting.withdrawn.size() == 16);
+  CHECK(cuttings[0].cutting.cuts.size() == 32);
+}

@@ -278,3 +278,63 @@ x:16:9: found a whole number; expected a middle [x, y] in whole or half threads
   CHECK(faults_of_repeat("turn = 2\n").find("about = [x, y], the middle of the repeat") != std::string::npos);
   CHECK(faults_of_repeat("turn = 2\nabout = [-90000, 0]\n").find("x:15:9: found a middle that puts an image too far out") == 0);
 }
+
+TEST_CASE("cutwork: values that do not fit") {
+  CHECK(faults_with(R"([[part]]
+name = "heart"
+kind = "cutwork"
+thread = "heavy"
+within = []
+bar_threads = 13
+bars = "woven"
+)") ==
+        R"(x:12:10: found an empty list; expected a list of parts' names, e.g. ["ring"]
+  within = []
+           ^^
+x:13:15: found the number 13; expected a whole number from 1 to 12
+  bar_threads = 13
+                ^^
+x:14:1: found the key "bars", not offered by this version; expected a key of [[part]]: name, kind, thread, within, leave, bar_threads, zone, turn, mirror, about, begin_at, count_from, notes
+  bars = "woven"
+  ^^^^
+)");
+}
+
+TEST_CASE("cutwork: the parts that hold it, and its stages") {
+  CHECK(faults_with(R"([[part]]
+name = "ring"
+kind = "blocks"
+thread = "heavy"
+start = [0, 0]
+path = "NE 4"
+[[part]]
+name = "heart"
+kind = "cutwork"
+thread = "heavy"
+within = ["rign", "heart", "ring"]
+[[lesson]]
+work = ["heart / bars", "heart / cut / 1", "heart / cut"]
+[[part]]
+name = "leaf"
+kind = "cutwork"
+thread = "heavy"
+within = ["ring"]
+leave = 3
+)") ==
+        R"(x:18:11: found the part "rign"; expected the name of a part of blocks or satin stitch; did you mean ring?
+  within = ["rign", "heart", "ring"]
+            ^^^^^^
+x:18:19: found the part "heart", which has no blocks; expected the name of a part of blocks or satin stitch
+  within = ["rign", "heart", "ring"]
+                    ^^^^^^^
+x:20:18: found the stage "bars", not offered by this version; expected the stage "cut"
+  work = ["heart / bars", "heart / cut / 1", "heart / cut"]
+                   ^^^^
+x:20:40: found a further stage "1"; expected nothing more behind "cut"
+  work = ["heart / bars", "heart / cut / 1", "heart / cut"]
+                                         ^
+x:26:9: found the number 3; expected 0 (cut every thread held) or 4 (cut four, leave four)
+  leave = 3
+          ^
+)");
+}
