@@ -122,3 +122,49 @@ TEST_CASE("a thousand rings are a thousand times one") {
   CHECK(cutting.openings.size() == 25000);
   CHECK(cutting.bars.size() == 36000);
 }
+
+namespace {
+
+/// Stretches of a square crossing's outline without a bar: there it hangs together with the blocks round the area.
+int stretches_at_blocks(const cutwork::Cutting& cutting, int crossing) {
+  std::array<bool, 4> bar_on{};  // left, above, right, below
+  for (const auto& bar : cutting.bars) {
+    const std::size_t first = bar.axis == cutwork::Axis::h ? 0 : 1;
+    if (bar.crossings[1] == crossing) bar_on[first] = true;
+    if (bar.crossings[0] == crossing) bar_on[first + 2] = true;
+  }
+  int stretches = 0;
+  for (std::size_t side = 0; side < 4; ++side) stretches += !bar_on[side] && bar_on[(side + 1) % 4] ? 1 : 0;
+  return stretches;
+}
+
+/// Euler's relation on the sphere: the blocks round an area with all beyond them are one corner, crossings the others; bars and stretches
+/// of crossings at blocks are sides, openings are faces. Corners - sides + faces = 2 for each area.
+int euler(const cutwork::Cutting& cutting) {
+  int at_blocks = 0;
+  for (int c = 0; c < static_cast<int>(cutting.crossings.size()); ++c) at_blocks += stretches_at_blocks(cutting, c);
+  return cutting.areas + static_cast<int>(cutting.crossings.size()) - static_cast<int>(cutting.bars.size()) - at_blocks +
+         static_cast<int>(cutting.openings.size());
+}
+
+}  // namespace
+
+TEST_CASE("openings, bars and crossings keep Euler's relation") {
+  for (int n = 2; n <= 30; n += 2) {
+    CAPTURE(n);
+    CHECK(euler(cutwork::plan_cutting(request(diamond(n)))) == 2);
+  }
+  for (int n = 3; n <= 15; n += 2) {
+    CAPTURE(n);
+    const auto leg = [](const char* way, int blocks) { return std::string(way) + " " + std::to_string(blocks) + ", "; };
+    const auto square =
+        path(leg("E", n) + "SE 1, " + leg("S", n - 1) + "SW 1, " + leg("W", n - 1) + "NW 1, N " + std::to_string(n - 1), "upright");
+    const auto cutting = cutwork::plan_cutting(request(square, 4));
+    CHECK(cutting.openings.size() == static_cast<std::size_t>((n + 1) / 2 * ((n + 1) / 2)));
+    CHECK(euler(cutting) == 2);
+  }
+  auto two = diamond(8);
+  const auto other = diamond(6, {100, 0});
+  two.insert(two.end(), other.begin(), other.end());
+  CHECK(euler(cutwork::plan_cutting(request(two))) == 4);
+}
