@@ -26,7 +26,8 @@ std::string_view Sheet::pieces(int t) const {
     case stitch::Piece::eyelet:
     case stitch::Piece::open_eyelet: return "eyelets";
     case stitch::Piece::square: return "squares";
-    case stitch::Piece::side: return "sides";
+    case stitch::Piece::side:
+    case stitch::Piece::side_there_and_back: return "sides";
   }
   return "blocks";
 }

@@ -133,6 +133,18 @@ void tell_block_corner(const Sheet& sheet, const guide::CloseUp& close_up, const
   telling.paragraph(sentences({stitches_between(sheet, close_up), block_change(sheet, close_up), shared_holes(sheet, close_up)}));
 }
 
+// ---- a row alone ----
+
+void tell_row_alone(const Sheet& sheet, const guide::CloseUp& close_up, const std::vector<CornerSort>& sorts, Telling& telling) {
+  constexpr int half_turn = 4;
+  const bool turns_back = close_up.turn_eighths == half_turn;
+  const bool there_and_back = sheet.part(close_up.trail).work.piece == stitch::Piece::side_there_and_back;
+  telling.heading(turns_back ? sheet.say("page.turn-back.title") : title(sheet, close_up, sorts));
+  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say(turns_back       ? "page.turn-back"
+                                                                            : there_and_back ? "page.corner.there-and-back"
+                                                                                             : "page.corner.single")}));
+}
+
 }  // namespace
 
 std::string tell_back_stitches(const Sheet& sheet, const guide::CloseUp& close_up) {
@@ -155,8 +167,7 @@ std::string times_and_where(const Sheet& sheet, const guide::CloseUp& close_up) 
 void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const std::vector<CornerSort> sorts = corner_sorts(sheet.trail(close_up.trail).trail, section_of(sheet, close_up));
   if (stitch::stitch_by_stitch(sheet.pass(close_up.trail))) {
-    telling.heading(title(sheet, close_up, sorts));
-    telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say("page.corner.single")}));
+    tell_row_alone(sheet, close_up, sorts, telling);
   } else if (!sheet.by_rows(close_up.trail)) {
     tell_block_corner(sheet, close_up, sorts, telling);
   } else {

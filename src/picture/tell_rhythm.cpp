@@ -177,6 +177,10 @@ void tell_pieces(const Sheet& sheet, const guide::CloseUp& close_up, Telling& te
     case stitch::Piece::eyelet:
     case stitch::Piece::open_eyelet:
       return tell_eyelets(sheet, close_up, telling);
+    case stitch::Piece::side_there_and_back: {
+      const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];
+      return telling.paragraph(sheet.say("page.sides.there-and-back", {{"n", std::int64_t{threads_over(first)}}}));
+    }
     case stitch::Piece::square:
     case stitch::Piece::side: {
       const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];

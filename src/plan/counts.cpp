@@ -80,7 +80,7 @@ void blocks(const course::Course& course, const std::vector<guide::PlacedTrail>&
   const guide::PlacedTrail& trail = trails[t];
   const guide::Section& section = trail.sections[s];
   const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
-  const bool by_stitch = course.parts[trail.part].work.piece == stitch::Piece::side;  // of a side its stitches are counted
+  const bool by_stitch = stitch::stitch_by_stitch(course.parts[trail.part].work.pass(trail.pass, trail.place));  // stitches are counted
   if (whole) {
     std::vector<std::vector<int>> flights;
     for (const stitch::Leg& leg : course.parts[trail.part].work.legs)

@@ -23,7 +23,7 @@ guide::When LayOut::place_whole(double minutes) {
   return {lesson_, item_++, 0};
 }
 
-std::vector<guide::Section> LayOut::place(const trail::Trail& trail, stitch::Order order, double stitches_a_minute) {
+std::vector<guide::Section> LayOut::place(const trail::Trail& trail, const stitch::Pass& pass, double stitches_a_minute) {
   constexpr double worth_beginning = 0.12;  // of a lesson: less is not begun at its end
   const int n = static_cast<int>(trail.stitches.size());
   std::vector<guide::Section> sections;
@@ -34,7 +34,7 @@ std::vector<guide::Section> LayOut::place(const trail::Trail& trail, stitch::Ord
     int last = n - 1;
     if (needed > left * 1.02 && !last_one) {
       last = first + static_cast<int>(left * stitches_a_minute) - 1;
-      while (last > first && !can_stop_after(trail, order, last)) --last;
+      while (last > first && !can_stop_after(trail, pass, last)) --last;
       const bool too_little = last <= first || (last - first + 1) / stitches_a_minute < worth_beginning * room_;
       if (too_little && used_ > 0) {
         next_lesson();
@@ -42,7 +42,7 @@ std::vector<guide::Section> LayOut::place(const trail::Trail& trail, stitch::Ord
       }
       if (last <= first) {  // nothing fits even a fresh lesson: go on to the first place where one can stop
         last = first;
-        while (last < n - 1 && !can_stop_after(trail, order, last)) ++last;
+        while (last < n - 1 && !can_stop_after(trail, pass, last)) ++last;
       }
     }
     sections.push_back({lesson_, item_++, first, last});
@@ -65,16 +65,19 @@ std::vector<int> craft_order(const course::Course& course) {
   return order;
 }
 
-bool can_stop_after(const trail::Trail& trail, stitch::Order order, int k) {
+bool can_stop_after(const trail::Trail& trail, const stitch::Pass& pass, int k) {
+  const bool turn_about = pass.order == stitch::Order::turn_about, row = turn_about || stitch::stitch_by_stitch(pass);
   const auto& stitches = trail.stitches;
   const int n = static_cast<int>(stitches.size());
   if (k >= n - 1) return true;
-  if (stitches[k].run == stitches[k + 1].run) return false;
-  if (order != stitch::Order::turn_about) return true;
+  if (!row || turn_about) {
+    if (stitches[k].run == stitches[k + 1].run) return false;
+    if (!row) return true;
+  }
   constexpr int clear = 3;  // stitches on either side without a corner
   for (int i = std::max(0, k - clear); i <= std::min(n - 1, k + clear); ++i)
     if (stitches[i].over || stitches[i].backward || stitches[i].leg != stitches[k].leg) return false;
-  return stitches[k + 1].run == 0;
+  return !turn_about || stitches[k + 1].run == 0;
 }
 
 }  // namespace plan

@@ -13,9 +13,9 @@ class LayOut {
   /// The lesson and item at which the next work would begin.
   guide::When next() const { return {lesson_, item_, 0}; }
   /// Parts the trail into sections for this and the following lessons.
-  std::vector<guide::Section> place(const trail::Trail& trail, stitch::Order order, double stitches_a_minute);
   /// Work that is not parted, so many minutes of it: in this lesson where there is room, else in the next.
   guide::When place_whole(double minutes);
+  std::vector<guide::Section> place(const trail::Trail& trail, const stitch::Pass& pass, double stitches_a_minute);
   bool overflowed() const { return overflowed_; }
 
  private:
@@ -32,6 +32,6 @@ class LayOut {
 std::vector<int> craft_order(const course::Course& course);
 
 /// May a student put the work down after stitch k? At the end of a block; between two pairs of rows, clear of corners.
-bool can_stop_after(const trail::Trail& trail, stitch::Order order, int k);
+bool can_stop_after(const trail::Trail& trail, const stitch::Pass& pass, int k);
 
 }  // namespace plan

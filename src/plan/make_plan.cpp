@@ -103,7 +103,7 @@ class Maker {
       for (const std::size_t i : of_part[part]) {
         if (stop_.stop_requested()) return;
         trail::Trail trail = started(passes_[i], lay_out.next());
-        passes_[i].sections = lay_out.place(trail, pass(passes_[i]).order, speed(course_, course_.parts[part].kind));
+        passes_[i].sections = lay_out.place(trail, pass(passes_[i]), speed(course_, course_.parts[part].kind));
         keep(i, std::move(trail));
       }
     }

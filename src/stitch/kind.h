@@ -85,6 +85,7 @@ enum class Piece {
   open_eyelet,  ///< whose centre is pulled open
   square,  ///< of four-sided stitch
   side,    ///< of a line of backstitch
+  side_there_and_back,  ///< of a line in double running
 };
 
 /// What is worked in one going with one thread.

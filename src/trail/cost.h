@@ -28,6 +28,17 @@ struct Cost {
     thread += o.thread;
     return *this;
   }
+  Cost& operator-=(const Cost& o) {
+    broken -= o.broken;
+    crossing -= o.crossing;
+    showing -= o.showing;
+    far_back -= o.far_back;
+    steps_back -= o.steps_back;
+    off_corner -= o.off_corner;
+    wrong_side -= o.wrong_side;
+    thread -= o.thread;
+    return *this;
+  }
   friend Cost operator+(Cost a, const Cost& b) { return a += b; }
 };
 

@@ -17,15 +17,15 @@ void Pieces::add_options(std::size_t run) {
   const int last = static_cast<int>(pass_.runs[run].stitches.size()) - 1;
   switch (pass_.runs[run].freedom) {
     case stitch::Freedom::ring:
-      for (int i = 0; i <= last; ++i)
-        for (const int step : {1, -1}) add(run, {i, step, false, {}, {}, {}});
-      return;
+      return add_ring(run);
     case stitch::Freedom::all_alike:
       for (const bool reversed : {false, true}) add(run, {0, 1, reversed, {}, {}, {}});
       for (const bool reversed : {false, true}) add(run, {last, -1, reversed, {}, {}, {}});
       return;
     case stitch::Freedom::fixed:
-    case stitch::Freedom::each_way: add(run, {0, 1, false, {}, {}, {}}); return;
+    case stitch::Freedom::each_way:
+      add(run, {0, 1, false, {}, {}, {}});
+      return;
   }
 }
 
@@ -47,6 +47,27 @@ void Pieces::add(std::size_t run, Option option) {
   options_[run].push_back(option);
 }
 
+/// Gone round from each stitch, either way: the back of the whole round less the one link that is left out.
+void Pieces::add_ring(std::size_t run) {
+  const int n = static_cast<int>(pass_.runs[run].stitches.size());
+  Cost all[2];  // forwards, backwards
+  std::vector<Cost> links[2];
+  for (const int way : {0, 1})
+    for (int i = 0; i < n; ++i) {
+      const Option from{i, way == 0 ? 1 : -1, false, {}, {}, {}};
+      links[way].push_back(back(stitch(run, from, -1).b, stitch(run, from, 0).a));
+      all[way] += links[way].back();
+    }
+  for (int i = 0; i < n; ++i)
+    for (const int way : {0, 1}) {
+      Option option{i, way == 0 ? 1 : -1, false, {}, {}, all[way]};
+      option.own -= links[way][static_cast<std::size_t>(i)];
+      option.up = stitch(run, option, 0).a;
+      option.down = stitch(run, option, n - 1).b;
+      options_[run].push_back(option);
+    }
+}
+
 Cost Pieces::back(cloth::Hole from, cloth::Hole to) const {
   constexpr double finest = 1e6;
   Cost cost;
@@ -59,47 +80,50 @@ Cost Pieces::back(cloth::Hole from, cloth::Hole to) const {
 Pieces::Ends Pieces::after(const Ends& before, int piece) const {
   std::map<cloth::Hole, Cost> ups;
   Ends ends;
+  int way = 0;
   for (const Option& option : options(piece)) {
     auto up = ups.find(option.up);
     if (up == ups.end()) {
       std::optional<Cost> least;
-      for (const auto& [hole, cost] : before)
-        if (const Cost here = cost + back(hole, option.up); !least || here < *least) least = here;
+      for (const auto& [hole, reached] : before)
+        if (const Cost here = reached.cost + back(hole, option.up); !least || here < *least) least = here;
       up = ups.emplace(option.up, least.value_or(Cost{})).first;
     }
     const Cost cost = up->second + option.own;
-    const auto [end, fresh] = ends.emplace(option.down, cost);
-    if (!fresh && cost < end->second) end->second = cost;
+    const auto [end, fresh] = ends.emplace(option.down, Reached{cost, way++});
+    if (!fresh && cost < end->second.cost) end->second.cost = cost;
   }
   return ends;
 }
 
 Pieces::Choice Pieces::choose(std::span<const int> order, std::optional<cloth::Hole> from, std::optional<cloth::Hole> to) const {
   std::vector<Ends> ends(1);
-  if (from) ends[0].emplace(*from, Cost{});
+  if (from) ends[0].emplace(*from, Reached{});
   for (const int piece : order) ends.push_back(after(ends.back(), piece));
-  std::optional<std::pair<Cost, cloth::Hole>> best;
-  for (const auto& [hole, cost] : ends.back())
-    if (const Cost here = to ? cost + back(hole, *to) : cost; !best || here < best->first) best = {here, hole};
-  Choice choice{best->first, std::vector<int>(order.size())};
+  std::optional<std::pair<Reached, cloth::Hole>> best;
+  for (const auto& [hole, reached] : ends.back())
+    if (const Reached here{to ? reached.cost + back(hole, *to) : reached.cost, reached.way}; !best || here < best->first)
+      best = {here, hole};
+  Choice choice{best->first.cost, std::vector<int>(order.size())};
   cloth::Hole down = best->second;
-  for (std::size_t i = order.size(); i-- > 0;) {  // the way back: which option and which hole before it gave this cost
-    const auto& all = options(order[i]);
-    bool found = false;
-    for (std::size_t o = 0; o < all.size() && !found; ++o) {
-      if (all[o].down != down) continue;
-      const Cost wanted = ends[i + 1].at(down);
-      if (ends[i].empty()) found = all[o].own == wanted;
-      cloth::Hole before;
-      for (const auto& [hole, cost] : ends[i])
-        if (!found && cost + back(hole, all[o].up) + all[o].own == wanted) found = true, before = hole;
-      if (!found) continue;
-      choice.options[i] = static_cast<int>(o);
-      down = before;
-    }
-    base::require(found, "a cheapest way has ways that lead to it");
-  }
+  for (std::size_t i = order.size(); i-- > 0;) down = step_back(ends[i], ends[i + 1], order[i], down, choice.options[i]);
   return choice;
+}
+
+/// Which way of the piece, and which hole before it, gave the cost of reaching `down`.
+cloth::Hole Pieces::step_back(const Ends& before, const Ends& after, int piece, cloth::Hole down, int& way) const {
+  const Cost wanted = after.at(down).cost;
+  for (way = 0; way < static_cast<int>(options(piece).size()); ++way) {
+    const Option& option = options(piece)[static_cast<std::size_t>(way)];
+    if (option.down != down) continue;
+    if (before.empty() && option.own == wanted) return {};
+    std::optional<std::pair<int, cloth::Hole>> from;
+    for (const auto& [hole, reached] : before)
+      if (reached.cost + back(hole, option.up) + option.own == wanted && (!from || reached.way < from->first)) from = {reached.way, hole};
+    if (from) return from->second;
+  }
+  base::require(false, "a cheapest way has ways that lead to it");
+  return {};
 }
 
 void Pieces::write(int piece, const Option& option, std::vector<Worked>& into) const {

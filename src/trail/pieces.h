@@ -27,8 +27,15 @@ class Pieces {
   int size() const { return static_cast<int>(options_.size()); }
   const std::vector<Option>& options(int piece) const { return options_[static_cast<std::size_t>(piece)]; }
   Cost back(cloth::Hole from, cloth::Hole to) const;
-  /// Cheapest cost of reaching each down hole, from the costs of the down holes before; none: nothing is before.
-  using Ends = std::map<cloth::Hole, Cost>;
+  /// What it costs to have gone down in a hole, and the first way of the last piece that ends there. Of equal costs that with the lower way
+  /// is taken, so that turned and mirrored pieces come out turned and mirrored.
+  struct Reached {
+    Cost cost;
+    int way = 0;
+    friend auto operator<=>(const Reached&, const Reached&) = default;
+  };
+  using Ends = std::map<cloth::Hole, Reached>;
+  /// The cheapest cost of reaching each down hole, from those before; none: nothing is before.
   Ends after(const Ends& before, int piece) const;
   /// The cheapest ways of these pieces one after another, between two holes where there are such.
   struct Choice {
@@ -36,11 +43,13 @@ class Pieces {
     std::vector<int> options;
   };
   Choice choose(std::span<const int> order, std::optional<cloth::Hole> from, std::optional<cloth::Hole> to) const;
+  cloth::Hole step_back(const Ends& before, const Ends& after, int piece, cloth::Hole down, int& way) const;
   void write(int piece, const Option& option, std::vector<Worked>& into) const;
 
  private:
   void add_options(std::size_t run);
   void add(std::size_t run, Option option);
+  void add_ring(std::size_t run);
   cloth::Stitch stitch(std::size_t run, const Option& option, int i) const;
   int place(std::size_t run, const Option& option, int i) const;
   const stitch::Pass& pass_;

@@ -15,6 +15,18 @@ constexpr int exact_to = 8;
 constexpr int near_in_order = 12;  // pieces of the order that a swap or reversal reaches over
 constexpr int rounds_at_most = 50;
 
+/// The hole from which the piece, gone down at last in `hole`, costs just so much.
+std::optional<cloth::Hole> leading(const Pieces& pieces, const Pieces::Ends& before, int piece, cloth::Hole hole, const Cost& wanted) {
+  std::optional<std::pair<int, cloth::Hole>> found;
+  for (const auto& from : before) {
+    const auto ends = pieces.after({from}, piece);
+    const auto end = ends.find(hole);
+    const bool leads = end != ends.end() && end->second.cost == wanted;
+    if (leads && (!found || from.second.way < found->first)) found = {from.second.way, from.first};
+  }
+  return found ? std::optional(found->second) : std::nullopt;
+}
+
 /// The best order of a few pieces; of equals that which keeps to the listed one longest.
 std::vector<int> exact_order(const Pieces& pieces) {
   const auto n = static_cast<unsigned>(pieces.size());
@@ -28,30 +40,28 @@ std::vector<int> exact_order(const Pieces& pieces) {
       Pieces::Ends& here = reached[set][last];
       for (unsigned p = 0; p < n; ++p)
         if ((before >> p & 1u) != 0)
-          for (const auto& [hole, cost] : pieces.after(reached[before][p], static_cast<int>(last))) {
-            const auto [end, fresh] = here.emplace(hole, cost);
-            if (!fresh && cost < end->second) end->second = cost;
+          for (const auto& [hole, there] : pieces.after(reached[before][p], static_cast<int>(last))) {
+            const auto [end, fresh] = here.emplace(hole, there);
+            if (!fresh && there.cost < end->second.cost) end->second.cost = there.cost;
           }
     }
   std::vector<int> order;
-  std::optional<std::pair<Cost, std::pair<unsigned, cloth::Hole>>> best;
-  for (unsigned last = n; last-- > 0;)
-    for (const auto& [hole, cost] : reached[all][last])
-      if (!best || cost < best->first) best = {cost, {last, hole}};
-  unsigned set = all, last = best->second.first;
-  cloth::Hole hole = best->second.second;
+  unsigned set = all, last = n;
+  cloth::Hole hole;
+  std::optional<Pieces::Reached> best;
+  for (unsigned piece = n; piece-- > 0;)
+    for (const auto& [end, there] : reached[all][piece])
+      if (!best || there.cost < best->cost || (piece == last && there < *best)) best = there, last = piece, hole = end;
   for (;;) {
     order.push_back(static_cast<int>(last));
-    const Cost wanted = reached[set][last].at(hole);
+    const Cost wanted = reached[set][last].at(hole).cost;
     set &= ~(1u << last);
     if (set == 0) break;
     for (unsigned p = n; p-- > 0;) {
       if ((set >> p & 1u) == 0) continue;
-      const auto ends = pieces.after(reached[set][p], static_cast<int>(last));
-      if (const auto end = ends.find(hole); end == ends.end() || end->second != wanted) continue;
-      const auto leads = [&](const auto& from) { return pieces.after({from}, static_cast<int>(last)).at(hole) == wanted; };
-      const auto from = std::find_if(reached[set][p].begin(), reached[set][p].end(), leads);
-      hole = from->first;
+      const auto from = leading(pieces, reached[set][p], static_cast<int>(last), hole, wanted);
+      if (!from) continue;
+      hole = *from;
       last = p;
       break;
     }
@@ -70,7 +80,8 @@ std::vector<int> nearest_order(const Pieces& pieces) {
   left.erase(left.begin());
   Pieces::Ends at = pieces.after({}, 0);
   while (!left.empty()) {
-    const cloth::Hole from = at.begin()->first;
+    const auto cheaper = [](const auto& a, const auto& b) { return a.second < b.second; };
+    const cloth::Hole from = std::min_element(at.begin(), at.end(), cheaper)->first;
     const auto far = [&](int piece) { return cloth::squared(from, pieces.options(piece).front().down); };
     const auto next = std::min_element(left.begin(), left.end(), [&](int a, int b) { return far(a) < far(b); });
     order.push_back(*next);

@@ -149,13 +149,51 @@ inline void add_habits(Random& random, Course& course) {
         {"habits.stitches_a_minute", "", false, some(random, {{"blocks", decimal(random, 1, 100)}, {"cable", number(random, 1, 100)}})});
 }
 
+inline Value wholes(const std::vector<int>& numbers) {
+  std::vector<Value> values;
+  for (const int n : numbers) values.push_back({Number{std::to_string(n)}});
+  return {values};
+}
+
+/// Keys of a part of one of the further kinds, at least four stitches long.
+inline Pairs surface_part(Random& random, int y) {
+  const std::string kind = one_of<std::string>(random, {"satin", "star", "eyelet", "four-sided", "backstitch"});
+  Pairs pairs{{"kind", word(kind)}};
+  if (kind == "satin") {
+    add(pairs, {{"start", hole(0, y)}, {"along", word("W")}, {"toward", word("S")}, {"over", wholes({2, dice(random, 1, 40), 4, 3})}});
+    add(pairs, some(random, {{"step", coin(random) ? wholes({dice(random, -3, 3)}) : wholes({1, 0, -2, 4})}}));
+  } else if (kind == "star") {
+    add(pairs, {{"centre", hole(0, y)}, {"reach", number(random, 2, 10)}});
+    std::get<Number>(pairs.back().second.value).digits = std::to_string(2 * dice(random, 2, 10));
+    add(pairs, some(random, {{"points", word("")}}));
+    if (pairs.back().first == "points") pairs.back().second = {Number{coin(random) ? "4" : "8"}};
+  } else if (kind == "eyelet") {
+    std::vector<Value> centres;
+    for (int i = dice(random, 1, 12); i > 0; --i) centres.push_back(hole(9 * i, y));
+    add(pairs, {{"centres", {centres}}, {"size", {Number{coin(random) ? "4" : "8"}}}});
+    add(pairs, some(random, {{"outline", word(coin(random) ? "star" : "square")},
+                             {"legs", coin(random) ? word("all") : Value{Number{"8"}}},
+                             {"open", {Bare{coin(random) ? "true" : "false"}}}}));
+  } else {
+    add(pairs, {{"start", hole(0, y)}, {"path", word(one_of<std::string>(random, {"E 24", "E 24, S 12", "E 24, S 12, W 24, N 12"}))}});
+    add(pairs, some(random, {{"over", {Number{one_of<std::string>(random, {"2", "3", "4", "6"})}}}}));
+    if (kind == "four-sided") add(pairs, some(random, {{"squares_lie", word(coin(random) ? "left" : "right")}}));
+    if (kind == "backstitch") add(pairs, some(random, {{"worked", word(coin(random) ? "back" : "double running")}}));
+  }
+  return pairs;
+}
+
 inline void add_parts(Random& random, Course& course, const std::vector<std::string>& parts, const std::vector<std::string>& threads) {
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    const bool cable = coin(random);
-    Table table{"part",
-                "",
-                true,
-                {{"name", word(parts[i])}, {"thread", word(one_of(random, threads))}, {"start", hole(0, 100 * static_cast<int>(i))}}};
+    const bool cable = coin(random), further = coin(random);
+    Table table{"part", "", true, {{"name", word(parts[i])}, {"thread", word(one_of(random, threads))}}};
+    if (further) {
+      add(table.pairs, surface_part(random, 100 * static_cast<int>(i)));
+      add(table.pairs, some(random, {{"begin_at", hole(3, -4)}, {"notes", word(notes(random))}}));
+      course.push_back(std::move(table));
+      continue;
+    }
+    table.pairs.emplace_back("start", hole(0, 100 * static_cast<int>(i)));
     table.pairs.emplace_back("kind", word(cable ? "cable" : "blocks"));
     table.pairs.emplace_back("path", word(cable ? "E 12" : "E 3"));
     add(table.pairs, some(random, {{"begin_at", hole(3, -4)}, {"count_from", hole(-3, 4)}, {"notes", word(notes(random))}}));

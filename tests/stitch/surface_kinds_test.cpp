@@ -147,6 +147,26 @@ TEST_CASE("backstitch goes down where the stitch before came up") {  // common p
   }
 }
 
+TEST_CASE("double running: over and under in turn, and on the way back every gap filled") {  // common practice, no source
+  const auto run = [](const char* path) {
+    return parts::work(parts::build("backstitch", {{"start", Hole{0, 0}}, {"path", std::string(path)}, {"worked", std::string("double running")}}));
+  };
+  CHECK(points(run("E 6")) == Holes{{0, 0}, {2, 0}, {4, 0}, {6, 0}, {4, 0}, {2, 0}});
+  CHECK(points(run("E 8")) == Holes{{0, 0}, {2, 0}, {4, 0}, {6, 0}, {8, 0}, {6, 0}, {4, 0}, {2, 0}});
+  for (const char* path : {"E 2", "E 4", "E 8, S 6", "E 8, NE 4, N 2, W 6", "E 8, S 6, W 8, N 6", "E 6, S 4, W 6, N 4"}) {
+    CAPTURE(path);
+    const stitch::Work there_and_back = run(path);
+    const auto back = parts::build("backstitch", {{"start", Hole{0, 0}}, {"path", std::string(path)}});
+    CHECK(parts::normal_set(there_and_back.stitches) == parts::normal_set(back.work.stitches));
+    const Holes all = points(there_and_back);
+    parts::StitchSet front = parts::normal_set(there_and_back.stitches);
+    for (std::size_t i = 1; i + 1 < all.size(); i += 2) {  // the back looks like the front: its threads lie behind stitches of the line
+      CHECK(all[i] != all[i + 1]);
+      CHECK(front.count(cloth::Stitch{all[i], all[i + 1]}.normal()) == 1);
+    }
+  }
+}
+
 TEST_CASE("values that do not fit are told at their own key") {
   const auto key = [](const stitch::Outcome& outcome) { return outcome.faults.empty() ? "" : outcome.faults[0].key; };
   CHECK(key(eyelet({{0, 0}}, 5)) == "size");
