@@ -206,11 +206,10 @@ TEST_CASE("turned and mirrored passes: the same round, turned and mirrored") {
     CHECK(always(name, [&kind = kind] {
       const Pass pass = random_work(kind).passes[0];
       const Round round = trail::plan_round(pass, {});
-      for (const cloth::Turn turn : all_turns()) {
-        std::vector<cloth::Hole> wanted = points(round.stitches);
-        for (cloth::Hole& hole : wanted) hole = cloth::apply(turn, hole);
-        RC_ASSERT(text(points(trail::plan_round(turned(turn, pass), {}).stitches)) == text(wanted));
-      }
+      const cloth::Turn turn = all_turns()[static_cast<std::size_t>(random(1, 7))];
+      std::vector<cloth::Hole> wanted = points(round.stitches);
+      for (cloth::Hole& hole : wanted) hole = cloth::apply(turn, hole);
+      RC_ASSERT(text(points(trail::plan_round(turned(turn, pass), {}).stitches)) == text(wanted));
     }));
 }
 
