@@ -7,7 +7,7 @@ namespace check {
 
 using Snags = std::vector<Snag>;
 
-/// What the kinds themselves found questionable while a part was worked out: row-shrinks, row-crosses-itself, blocks-overlap,
+/// What the kinds themselves found questionable while a part was worked out: row-shrinks, row-crosses-itself, edge-crosses-itself, blocks-overlap,
 /// image-lies-over.
 void doubts(const course::Course&, const plan::Plan&, Snags&);
 /// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons.

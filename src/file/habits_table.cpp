@@ -13,10 +13,6 @@ namespace {
 constexpr double least_length = 20, most_length = 300;  // cm
 constexpr double least_usable = 10;                     // cm that two tails must leave of a working length
 
-void refuse_later(const TableReader& table, const Entry& entry, std::string_view kind) {
-  table.faults().add_key(entry, fmt::format("the kind of part {}, {}", shown(kind), not_offered), one_of(kind_names()));
-}
-
 void read_lengths(const TableReader& table, course::Habits& habits) {
   table.number("working_length_cm", least_length, most_length, habits.working_length_cm);
   for (const std::string& kind : kind_names()) {
@@ -66,9 +62,7 @@ void read_speeds(const TableReader& habits_table, course::Habits& habits) {
     table.number(kind, 0.1, 100, speed);
     if (speed > 0) habits.stitches_a_minute[kind] = speed;
   }
-  for (const Entry& own : site->table->entries)
-    if (is_later_kind(own.key)) refuse_later(table, own, own.key);
-  table.refuse_others(kind_names(), [](const std::string& key) { return is_later_kind(key); });
+  table.refuse_others(kind_names());
 }
 
 void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {
@@ -83,20 +77,6 @@ void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {
   table.number("under_stitches", 0, most, cost.under_stitches);
   table.number("plain_landmark", 0, most, cost.plain_landmark);
   table.refuse_others(count_cost_keys());
-}
-
-/// The kind of later versions whose working length the key is, or "".
-std::string later_kind_of(std::string_view key) {
-  constexpr std::string_view ending = "_length_cm";
-  if (key.size() <= ending.size() || key.substr(key.size() - ending.size()) != ending) return {};
-  const std::string kind(key.substr(0, key.size() - ending.size()));
-  return is_later_kind(kind) ? kind : std::string();
-}
-
-void refuse_others(const TableReader& table) {
-  for (const Entry& entry : table.site().table->entries)
-    if (const std::string kind = later_kind_of(entry.key); !kind.empty()) refuse_later(table, entry, kind);
-  table.refuse_others(habits_keys(), [](const std::string& key) { return !later_kind_of(key).empty(); });
 }
 
 }  // namespace
@@ -119,7 +99,7 @@ void read_habits_table(const Entry* entry, Reading& reading) {
                            habits.eyelet_needle);
   read_speeds(table, habits);
   read_count_cost(table, habits.count_cost);
-  refuse_others(table);
+  table.refuse_others(habits_keys());
 }
 
 }  // namespace file

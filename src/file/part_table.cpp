@@ -52,9 +52,7 @@ const stitch::Kind* read_kind(const TableReader& table, course::Part& part) {
   if (!name) return nullptr;
   part.kind = *name;
   const stitch::Kind* kind = stitch::find_kind(*name);
-  if (!kind && is_later_kind(*name))
-    table.faults().add(*node, fmt::format("the kind {}, {}", shown(*name), not_offered), one_of(kind_names()));
-  else if (!kind)
+  if (!kind)
     table.faults().add(*node, fmt::format("the kind {}", shown(*name)), one_of(kind_names()), table.faults().nearest(*name, kind_names()));
   return kind;
 }
@@ -143,14 +141,14 @@ bool read_kind_values(const TableReader& table, const stitch::Kind& kind, course
 }
 
 /// Keys that are neither the part's nor its kind's. Where the kind is not known only keys of later versions are told.
-void refuse_part_keys(const TableReader& table, const stitch::Kind* kind, bool kind_is_later) {
+void refuse_part_keys(const TableReader& table, const stitch::Kind* kind) {
   const Keys known = kind ? part_keys(*kind) : part_keys();
   const std::string all = fmt::format("a key of {}: {}", table.site().name, fmt::join(known, ", "));
   const auto later = [&](const std::string& key) {
     return is_later_key(key) && std::find(known.begin(), known.end(), key) == known.end();
   };
   for (const Entry& entry : table.site().table->entries)
-    if (later(entry.key) && !kind_is_later)
+    if (later(entry.key))
       table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), all);
   if (kind) table.refuse_others(known, later);
 }
@@ -198,7 +196,7 @@ class PartReader {
     table.take("count_from", read_hole, part.count_from);
     const bool repeat_fits = read_repeat(table, part.repeat);
     const bool complete = kind && read_kind_values(table, *kind, part);
-    refuse_part_keys(table, kind, is_later_kind(part.kind));
+    refuse_part_keys(table, kind);
     if (kind && kind->needle_in_middle)
       part.values["eyelet_needle"] = std::string(reading_.course.choices.habits.eyelet_needle == course::EyeletNeedle::up_in_the_middle ? "up" : "down");
     reading_.parts.push_back(complete && repeat_fits ? work_out(table, *kind, part) : PartFacts{});

@@ -6,8 +6,7 @@
 namespace file {
 namespace {
 
-constexpr std::array<std::string_view, 1> later_kinds{"edge"};
-constexpr std::array<std::string_view, 5> later_keys{"out", "bars", "weaves", "picots", "fillings"};
+constexpr std::array<std::string_view, 4> later_keys{"bars", "weaves", "picots", "fillings"};
 constexpr std::array<std::string_view, 2> later_stages{"bars", "fillings"};
 
 template <class Words>
@@ -59,7 +58,6 @@ Keys part_keys(const stitch::Kind& kind) {
 
 Keys lesson_keys() { return {"title", "work", "notes", "date", "minutes", "locked"}; }
 
-bool is_later_kind(std::string_view kind) { return !stitch::find_kind(kind) && among(later_kinds, kind); }
 bool is_later_key(std::string_view key) { return among(later_keys, key); }
 bool is_later_stage(std::string_view stage) { return among(later_stages, stage); }
 

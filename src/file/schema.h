@@ -26,8 +26,7 @@ Keys lesson_keys();
 /// The key of the habits with a kind's working length: "cable" gives "cable_length_cm".
 std::string length_key(std::string_view kind);
 
-/// Kinds, and keys of parts, that the format has and this version does not offer yet.
-bool is_later_kind(std::string_view kind);
+/// Keys of parts that the format has and this version does not offer yet.
 bool is_later_key(std::string_view key);
 /// Stages of a lesson's work of that sort: bars, fillings.
 bool is_later_stage(std::string_view stage);

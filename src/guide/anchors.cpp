@@ -38,7 +38,8 @@ class Anchors {
 
   Anchor finish(int trail, int last) const {
     const trail::Trail& work = trails_[trail].trail;
-    Tail tail = held_by_work(trail, last, work.stitches[last].down);
+    const trail::Worked& worked = work.stitches[last];
+    Tail tail = held_by_work(trail, last, work.order == stitch::Order::looped ? worked.up : worked.down);
     if (tail.empty()) tail.walk(work, last, last, [](int) { return true; });
     return {last, false, false, tail.take()};
   }

@@ -9,9 +9,12 @@ namespace guide {
 struct Corner {
   int turn = 0;  ///< first stitch of the new leg; of blocks: first stitch of the block after
   Span core;     ///< rows: stitches worked outside the rhythm, maybe none; blocks: the block at the bend, or the stitches on either side of
-                 ///< the step
+                 ///< the step; loops: the stitches that share a hole
   Span around;   ///< what is compared and shown
 };
+
+/// Rows: row_corners, blocks: bends, looped stitches: loop_corners (close_ups_loops.h).
+std::vector<Corner> corners(const Needle& needle, const Span& within);
 
 /// Corners whose turn lies within: the leg changes between two of its stitches. Rising by turn. `around` is up to four stitches of the
 /// rhythm on either side of what is worked at the corner, less where the leg is shorter; it may run over the end of a circle, never of a

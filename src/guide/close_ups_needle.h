@@ -29,6 +29,8 @@ class Needle {
   bool rows() const { return turn_about_ || single_row_; }
   /// Pieces in no order of their own: no flight bends between them.
   bool scattered() const { return scattered_; }
+  /// Buttonhole stitches, one caught by the next.
+  bool looped() const { return trail_->order == stitch::Order::looped; }
   const trail::Trail& trail() const { return *trail_; }
   /// Is there such a stitch? In a circle always.
   bool known(int stitch) const { return closed() ? size() > 0 : 0 <= stitch && stitch < size(); }

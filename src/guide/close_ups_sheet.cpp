@@ -106,7 +106,7 @@ void Sheet::show_corners() {
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Needle& needle = parts_[p].needle;
     if (needle.scattered()) continue;
-    const auto find = [&](const Span& within) { return needle.rows() ? row_corners(needle, within) : bends(needle, within); };
+    const auto find = [&](const Span& within) { return corners(needle, within); };
     for (const Corner& corner : turning_in(parts_[p].section, with_lead_in(parts_[p]), find))
       gathered.add(signature(needle, corner.around), {p, corner});
   }

@@ -41,7 +41,7 @@ struct Spot {
   Side end = Side::top;
 };
 
-enum class LandmarkKind { cloth_middle, cloth_edges, bundle, corner, row_end, bar, petal, centre };
+enum class LandmarkKind { cloth_middle, cloth_edges, bundle, corner, row_end, bar, petal, centre, fan, notch };
 /// Is the landmark a stitch's end in a bundle of parallel stitches?
 constexpr bool in_bundle(LandmarkKind kind) {
   return kind == LandmarkKind::bundle || kind == LandmarkKind::bar || kind == LandmarkKind::petal;

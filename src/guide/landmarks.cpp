@@ -23,6 +23,10 @@ LandmarkKind kind_of(stitch::Shape shape) {
       return LandmarkKind::petal;
     case stitch::Shape::centre:
       return LandmarkKind::centre;
+    case stitch::Shape::fan:
+      return LandmarkKind::fan;
+    case stitch::Shape::notch:
+      return LandmarkKind::notch;
   }
   return LandmarkKind::bundle;
 }

@@ -179,10 +179,18 @@ class Finder {
     order.moment = moment_of(sheet_, close_up_);
     order.count = choice.count ? &count_in_->count : nullptr;
     order.proof = choice.proof;
+    order.loop = close_up_.shows == guide::Shows::start && loop_follows();
     order.number = sheet_.styles.number;  // in a smaller picture smaller figures, as far as they may be
     order.number.size_pt =
         std::max(sheet_.styles.number_least_pt, order.number.size_pt * std::min(1.0, scale / sheet_.styles.scale_wanted));
     return order;
+  }
+
+  /// Is there a looped stitch after the last one, on the same side, to be shown in the making?
+  bool loop_follows() const {
+    const auto& stitches = sheet_.trail(close_up_.trail).trail.stitches;
+    const auto last = static_cast<std::size_t>(close_up_.last);
+    return sheet_.looped(close_up_.trail) && last + 1 < stitches.size() && stitches[last + 1].leg == stitches[last].leg && !stitches[last + 1].over;
   }
 
   const Sheet& sheet_;

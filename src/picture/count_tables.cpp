@@ -23,6 +23,8 @@ std::string_view key_of(CountLine::What what) {
       return "page.count.slant";
     case CountLine::flight:
       return "page.count.flight";
+    case CountLine::fanned:
+      return "page.count.fanned";
     case CountLine::last_to_start:
       return "page.count.last-to-start";
     case CountLine::after_last_corner:
@@ -95,7 +97,7 @@ Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lin
   else
     table.heads.push_back(sheet.say(fmt::format("page.count.{}", sheet.pieces(trail))));
   for (const CountLine& line : lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
-  rows ? add_both(sheet, table) : add_shared(sheet, trail, table);
+  if (!sheet.looped(trail)) rows ? add_both(sheet, table) : add_shared(sheet, trail, table);
   return table;
 }
 

@@ -22,7 +22,7 @@ bool slants(const trail::Worked& w) { return w.up.x != w.down.x && w.up.y != w.d
 }  // namespace
 
 bool clockwise_on_page(const Sheet& sheet, int trail) {
-  const std::vector<cloth::Hole> holes = course_of_trail(sheet.trail(trail).trail, sheet.by_rows(trail), 0);
+  const std::vector<cloth::Hole> holes = course_of_trail(sheet.trail(trail).trail, sheet.by_rows(trail) || sheet.looped(trail), 0);
   std::int64_t twice_area = 0;
   for (std::size_t i = 0; i < holes.size(); ++i) {
     const cloth::Hole a = holes[i], b = holes[(i + 1) % holes.size()];
@@ -32,7 +32,7 @@ bool clockwise_on_page(const Sheet& sheet, int trail) {
 }
 
 std::optional<cloth::Way> sets_out(const Sheet& sheet, int trail, int stitch) {
-  const bool rows = sheet.by_rows(trail) || stitch::stitch_by_stitch(sheet.pass(trail));
+  const bool rows = sheet.by_rows(trail) || sheet.looped(trail) || stitch::stitch_by_stitch(sheet.pass(trail));
   const trail::Trail& t = sheet.trail(trail).trail;
   std::vector<cloth::Hole> holes = course_of_trail(t, rows, stitch);
   const bool one_bundle = holes.size() < 2 && sheet.pass(trail).runs.front().freedom == stitch::Freedom::all_alike;

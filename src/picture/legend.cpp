@@ -34,6 +34,8 @@ std::string_view key_of(Mark mark, const Uses& uses) {
       return "page.key.later";
     case Mark::back:
       return "page.key.back";
+    case Mark::needle:
+      return "page.key.needle";
     case Mark::landmark:
       return "page.key.landmark";
     case Mark::ruler:
@@ -168,6 +170,11 @@ void draw_ruler_sign(list::List& list, Point left, Point right) {
   }
 }
 
+void draw_needle_sign(list::List& list, Point left, Point right, double unit) {
+  add_line(list, list::Role::key_mark, left, right, 0.26 * unit, colour::ink);
+  add_line(list, list::Role::key_mark, between(left, right, 0.06), between(left, right, 0.22), 0.08 * unit, colour::white);
+}
+
 void draw_fold_sign(list::List& list, Point left, Point right) {
   for (const double t : {0.0, 0.55})
     add_line(list, list::Role::landmark, between(left, right, t), between(left, right, t + 0.45), 0.3, colour::accent, list::Cap::flat);
@@ -183,6 +190,8 @@ void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
   switch (mark) {
     case Mark::back:
       return draw_back(list, {left, right}, u);
+    case Mark::needle:
+      return draw_needle_sign(list, left, right, u);
     case Mark::landmark:
       return draw_landmark(list, left, right, 0.5 * u, 0);
     case Mark::ruler:

@@ -63,6 +63,8 @@ void draw_stitch(list::List& list, Point a, Point b, double width, double gap, S
   if (doubled) add_stroke(list, role_of(stage), line, width * 0.36, colour::white, list::Dash::none, list::Cap::flat);
 }
 
+void draw_ridge(list::List& list, Point a, Point b, double width, Stage stage) { add_stroke(list, role_of(stage), {a, b}, width, colour_of(stage)); }
+
 void draw_landmark(list::List& list, Point a, Point b, double width, double gap) {
   add_stroke(list, list::Role::landmark, drawn_back(a, b, gap + width / 2), width, colour::accent);
 }

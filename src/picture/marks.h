@@ -25,6 +25,7 @@ enum class Mark {
   before_double,
   later,
   back,
+  needle,
   landmark,
   ruler,
   proof,
@@ -50,6 +51,8 @@ Capsule drawn_stitch(Point a, Point b, double width, double gap);
 /// A stitch, its ends drawn back from the holes so that each is told from the next. `width` in mm, `gap` from the round end to the hole's
 /// middle.
 void draw_stitch(list::List& list, Point a, Point b, double width, double gap, Stage stage, bool doubled);
+/// The thread along the ridge of an edge, from hole to hole.
+void draw_ridge(list::List& list, Point a, Point b, double width, Stage stage);
 void draw_landmark(list::List& list, Point a, Point b, double width, double gap);
 /// `unit`: mm a thread.
 void draw_hole(list::List& list, Point at, HoleUse use, double unit);

@@ -34,11 +34,19 @@ std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int la
     if (fresh) holes.push_back({hole, {}});
     holes[found->second].numbers.push_back(number);
   };
+  const bool looped = trail.order == stitch::Order::looped && first <= last;
+  if (looped) add(first_loop_hole(trail, first), 1);
   for (int k = first; k <= last; ++k) {
-    add(trail.stitches[k].up, up_number(k, first));
+    if (!looped) add(trail.stitches[k].up, up_number(k, first));
     add(trail.stitches[k].down, down_number(k, first));
+    if (looped) add(trail.stitches[k].up, loop_up_number(k, first));
   }
   return holes;
+}
+
+cloth::Hole first_loop_hole(const trail::Trail& trail, int first) {
+  const bool fresh = first == 0 || std::binary_search(trail.ends.begin(), trail.ends.end(), first);
+  return trail.stitches[fresh ? first : first - 1].up;
 }
 
 std::vector<cloth::Hole> back_before(const trail::Trail& trail, int k) {

@@ -1,4 +1,5 @@
 // The numbers of a close-up: from 1 in each, odd where the needle comes up and even where it goes down (common practice), gathered by hole.
+// Of looped stitches 1 is where the needle came up last, or comes up first; each stitch is then one down and one up, on the ridge.
 #pragma once
 
 #include <string>
@@ -22,6 +23,12 @@ std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int la
 /// The numbers of stitch k where numbering starts with stitch `first`.
 inline int up_number(int k, int first) { return 2 * (k - first) + 1; }
 inline int down_number(int k, int first) { return 2 * (k - first) + 2; }
+
+/// The same where stitches are looped; 1 is `first_loop_hole`.
+inline int loop_down_number(int k, int first) { return 2 * (k - first) + 2; }
+inline int loop_up_number(int k, int first) { return 2 * (k - first) + 3; }
+/// Where the needle comes up before it works stitch `first`: on a new thread at the stitch's own ridge hole, else at that of the one before.
+cloth::Hole first_loop_hole(const trail::Trail& trail, int first);
 
 /// The way on the back before stitch k: from the hole of the stitch before it, over `via` where the trail has one, to its own. Empty before
 /// the first stitch and where a new thread starts.

@@ -28,6 +28,7 @@ std::string_view Sheet::pieces(int t) const {
     case stitch::Piece::square: return "squares";
     case stitch::Piece::side:
     case stitch::Piece::side_there_and_back: return "sides";
+    case stitch::Piece::edge: return "edges";
   }
   return "blocks";
 }

@@ -35,6 +35,8 @@ struct Sheet {
   std::string_view pieces(int t) const;
   bool by_rows(int t) const { return pass(t).order == stitch::Order::turn_about; }
   bool scattered(int t) const { return pass(t).order == stitch::Order::scattered; }
+  /// Buttonhole stitches, one caught by the next.
+  bool looped(int t) const { return pass(t).order == stitch::Order::looped; }
   /// The row of the part that is row `run` of the trail's pass.
   int row(int t, int run) const { return plan.trails[t].pass - 1 + run; }
 };

@@ -9,6 +9,7 @@
 namespace picture {
 namespace {
 
+constexpr double ridge_thinner = 0.8;  // so that the holes on it are seen
 constexpr double doubled_wider = 1.25;  // two threads side by side in one hole
 
 bool near_to(const cloth::Stitch& s, const cloth::Box& box) {
@@ -30,6 +31,11 @@ class Gatherer {
     for (std::size_t part = 0; part < course.parts.size(); ++part)
       for (const Stage stage : {Stage::later, Stage::before, Stage::now})
         widths_.push_back(thread_width(course, static_cast<int>(part), stage));
+  }
+
+  /// Thread from loop to loop of an edge.
+  void add_ridge(const cloth::Stitch& between, Stage stage, int part) {
+    if (between.a != between.b && near_to(between, box_)) seen_.push_back({between.normal(), stage, false, ridge_thinner * width(part, stage), part, true});
   }
 
   void add(const cloth::Stitch& stitch, Stage stage, int part) {
@@ -70,14 +76,26 @@ class Gatherer {
   std::unordered_map<cloth::Stitch, std::size_t> place_;  // never walked through
 };
 
+/// Does the ridge of an edge lead to this stitch from the one before? A change of thread leaves no gap; a stretch worked elsewhere does.
+bool joined(const trail::Trail& trail, int k) {
+  if (k == 0) return trail.closed;
+  const trail::Worked &before = trail.stitches[k - 1], &now = trail.stitches[k];
+  return cloth::squared(before.up, now.up) <= cloth::squared(now.up, now.down);
+}
+
 void add_trail(const plan::Plan& plan, int t, const Moment& moment, Gatherer& gatherer) {
   const guide::PlacedTrail& trail = plan.trails[t];
+  const bool looped = trail.trail.order == stitch::Order::looped;
+  const int n = static_cast<int>(trail.trail.stitches.size());
+  const Stage closing = trail.sections.empty() ? Stage::later : stage_of(moment, t, &trail.sections.back(), n - 1);
   std::size_t s = 0;
-  for (int k = 0; k < static_cast<int>(trail.trail.stitches.size()); ++k) {
+  for (int k = 0; k < n; ++k) {
     while (s < trail.sections.size() && trail.sections[s].last < k) ++s;
     const bool inside = s < trail.sections.size() && trail.sections[s].first <= k;
     const trail::Worked& w = trail.trail.stitches[k];
-    gatherer.add({w.up, w.down}, stage_of(moment, t, inside ? &trail.sections[s] : nullptr, k), trail.part);
+    const Stage stage = stage_of(moment, t, inside ? &trail.sections[s] : nullptr, k);
+    gatherer.add({w.up, w.down}, stage, trail.part);
+    if (looped && joined(trail.trail, k)) gatherer.add_ridge({trail.trail.stitches[k == 0 ? n - 1 : k - 1].up, w.up}, k == 0 ? closing : stage, trail.part);
   }
 }
 

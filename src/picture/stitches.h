@@ -24,6 +24,7 @@ struct Seen {
   bool doubled = false;  ///< it lies on an earlier one of the same two holes
   double width = 0.3;    ///< in threads of the cloth
   int part = -1;
+  bool ridge = false;    ///< thread that lies along the ridge of an edge, from hole to hole without a gap
 };
 
 /// Every stitch whose bounding box touches the box, each once, in order of trails. Time grows with the plan's stitches.

@@ -19,6 +19,11 @@ void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& te
 void tell_second_pass(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+// The same where stitches are looped (tell_edge.cpp).
+void tell_edge(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+void tell_edge_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+void tell_edge_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+void tell_edge_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 /// Which stitches one row has more in the close-up, and the back stitches that this asks for.
 std::string tell_back_stitches(const Sheet& sheet, const guide::CloseUp& close_up);
 /// How many stitches lie between this close-up and the one before it; empty where none is before it on the same trail.

@@ -165,6 +165,7 @@ std::string times_and_where(const Sheet& sheet, const guide::CloseUp& close_up) 
 }
 
 void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  if (sheet.looped(close_up.trail)) return tell_edge_corner(sheet, close_up, telling);
   const std::vector<CornerSort> sorts = corner_sorts(sheet.trail(close_up.trail).trail, section_of(sheet, close_up));
   if (stitch::stitch_by_stitch(sheet.pass(close_up.trail))) {
     tell_row_alone(sheet, close_up, sorts, telling);

@@ -71,6 +71,7 @@ std::string stitches_between(const Sheet& sheet, const guide::CloseUp& close_up)
 }
 
 void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  if (sheet.looped(close_up.trail)) return tell_edge_join(sheet, close_up, telling);
   telling.heading(sheet.say("page.join.title"));
   telling.paragraph(stitches_between(sheet, close_up));
   const bool rows = sheet.by_rows(close_up.trail);
@@ -81,6 +82,7 @@ void tell_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tell
 }
 
 void tell_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  if (sheet.looped(close_up.trail)) return tell_edge_end(sheet, close_up, telling);
   const bool ends = close_up.last + 1 == static_cast<int>(sheet.trail(close_up.trail).trail.stitches.size());
   telling.heading(sheet.say(!ends ? std::string("page.end.today.title") : sheet.by_rows(close_up.trail) ? std::string("page.end.title") : fmt::format("page.end.{}.title", sheet.pieces(close_up.trail))));
   telling.paragraph(

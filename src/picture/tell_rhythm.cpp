@@ -181,6 +181,8 @@ void tell_pieces(const Sheet& sheet, const guide::CloseUp& close_up, Telling& te
       const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];
       return telling.paragraph(sheet.say("page.sides.there-and-back", {{"n", std::int64_t{threads_over(first)}}}));
     }
+    case stitch::Piece::edge:
+      return tell_edge(sheet, close_up, telling);
     case stitch::Piece::square:
     case stitch::Piece::side: {
       const auto& first = sheet.trail(close_up.trail).trail.stitches[close_up.first];

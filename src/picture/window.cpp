@@ -8,6 +8,7 @@
 #include "picture/grid.h"
 #include "picture/ink.h"
 #include "picture/labels.h"
+#include "picture/loop.h"
 #include "picture/numbering.h"
 #include "picture/ruler.h"
 
@@ -62,6 +63,7 @@ class Window {
     draw_stage(Stage::now);
     draw_landmarks();
     draw_holes();
+    if (order_.loop) draw_loop();
     if (!ruler_.lines.empty()) picture::draw_ruler(list(), ruler_, sheet_.styles.ruler), use(Mark::ruler);
     draw_numbers();
     clip_out(list());
@@ -76,7 +78,10 @@ class Window {
   double gap() const { return ratio::gap * view_.scale; }
   double tag_radius() const { return letter_radius * sheet_.styles.letter.size_pt / 13; }
   bool counted() const { return order_.count && !order_.count->legs.empty(); }
-  Capsule capsule(const Seen& s) const { return drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), s.width * view_.scale, gap()); }
+  Capsule capsule(const Seen& s) const {
+    if (s.ridge) return view_.capsule(s.stitch, s.width * view_.scale / 2);
+    return drawn_stitch(view_.at(s.stitch.a), view_.at(s.stitch.b), s.width * view_.scale, gap());
+  }
   Capsule mark_room(cloth::Hole hole) const { return {view_.at(hole), view_.at(hole), ratio::mark_room * view_.scale}; }
 
   /// Stitches that are not yet there give way to the ruler and its numbers.
@@ -113,6 +118,10 @@ class Window {
   void draw_stage(Stage stage) {
     for (const Seen& s : seen_) {
       if (s.stage != stage || is_landmark(s.stitch)) continue;
+      if (s.ridge) {
+        draw_ridge(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), s.width * view_.scale, stage);
+        continue;
+      }
       draw_stitch(list(), view_.at(s.stitch.a), view_.at(s.stitch.b), s.width * view_.scale, gap(), stage, s.doubled);
       if (stage == Stage::later) use(Mark::later);
       if (stage == Stage::before) use(s.doubled ? Mark::before_double : Mark::before);
@@ -120,7 +129,9 @@ class Window {
     }
   }
 
+  /// Of looped stitches the back lies behind the stitch itself: the words say so.
   void draw_backs() {
+    if (trail_.order == stitch::Order::looped) return;
     BackGround ground;
     for (const Seen& s : seen_) ground.stitches.push_back(s.stitch);
     for (const HoleNumbers& hole : holes_) ground.marks.push_back(hole.hole);
@@ -157,6 +168,15 @@ class Window {
     }
   }
 
+  Loop loop() const {
+    const auto& stitches = trail_.stitches;
+    return {view_, stitches[order_.last].up, stitches[order_.last + 1].down, stitches[order_.last + 1].up};
+  }
+  void draw_loop() {
+    loop().draw(list(), thread_width(sheet_.course, sheet_.trail(order_.trail).part, Stage::now) * 0.8 * view_.scale);
+    use(Mark::needle);
+  }
+
   Surroundings surroundings() const {
     Surroundings around;
     around.frame = grown(view_.rect(), -0.5);
@@ -166,6 +186,8 @@ class Window {
     around.solid.insert(around.solid.end(), ruler_.turns.begin(), ruler_.turns.end());
     if (order_.proof)
       around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
+    if (order_.loop)
+      for (const Capsule& piece : loop().room()) around.solid.push_back(piece);
     if (!order_.letter.empty()) around.solid.push_back({{0, 0}, {0, 0}, tag_radius()});
     for (const Ruler::Number& number : ruler_.numbers) around.boxes.push_back(grown(number.box, 0.3));
     around.thin = backs_;

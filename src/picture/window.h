@@ -31,6 +31,7 @@ struct WindowOrder {
   const guide::Count* count = nullptr;  ///< drawn as a ruler
   const guide::Count* proof = nullptr;  ///< its landmark is marked
   list::TypeStyle number;
+  bool loop = false;   ///< the stitch after `last` is shown being made, the thread under the needle
   bool bare = false;   ///< without other parts' stitches that are not there yet
   bool draft = false;  ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };

@@ -76,16 +76,29 @@ void rows(const std::vector<guide::PlacedTrail>& trails, int t, int s, std::vect
     lines.push_back({round ? CountLine::whole_round : whole ? CountLine::whole_run : CountLine::section_total, t, total, 1, true});
 }
 
+/// Stitches fanned at each outer corner, beside those of the sides.
+void fans(const trail::Trail& trail, int t, std::vector<CountLine>& lines) {
+  std::vector<std::vector<int>> all;
+  for (std::size_t k = 0; k < trail.stitches.size(); ++k) {
+    if (!trail.stitches[k].over) continue;
+    if (k == 0 || !trail.stitches[k - 1].over) all.push_back({0});
+    ++all.back()[0];
+  }
+  add_grouped(CountLine::fanned, t, all, lines);
+}
+
 void blocks(const course::Course& course, const std::vector<guide::PlacedTrail>& trails, int t, int s, std::vector<CountLine>& lines) {
   const guide::PlacedTrail& trail = trails[t];
   const guide::Section& section = trail.sections[s];
   const bool whole = section.first == 0 && section.last == static_cast<int>(trail.trail.stitches.size()) - 1;
-  const bool by_stitch = stitch::stitch_by_stitch(course.parts[trail.part].work.pass(trail.pass, trail.place));  // stitches are counted
+  const bool looped = trail.trail.order == stitch::Order::looped;
+  const bool by_stitch = looped || stitch::stitch_by_stitch(course.parts[trail.part].work.pass(trail.pass, trail.place));  // stitches are counted
   if (whole) {
     std::vector<std::vector<int>> flights;
     for (const stitch::Leg& leg : course.parts[trail.part].work.legs)
       if (leg.place == trail.place) flights.push_back({leg.blocks > 0 ? leg.blocks : leg.stitches});
     if (flights.size() > 1) add_grouped(CountLine::flight, t, flights, lines);
+    if (looped && flights.size() > 1) fans(trail.trail, t, lines);
   }
   lines.push_back({!whole ? CountLine::section_total : trail.trail.closed ? CountLine::whole_round : CountLine::whole_run, t,
                    {by_stitch ? section.last - section.first + 1 : blocks_in(trail, section)}, 1, true});

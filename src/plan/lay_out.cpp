@@ -66,7 +66,7 @@ std::vector<int> craft_order(const course::Course& course) {
 }
 
 bool can_stop_after(const trail::Trail& trail, const stitch::Pass& pass, int k) {
-  const bool turn_about = pass.order == stitch::Order::turn_about, row = turn_about || stitch::stitch_by_stitch(pass);
+  const bool turn_about = pass.order == stitch::Order::turn_about, row = turn_about || pass.order == stitch::Order::looped || stitch::stitch_by_stitch(pass);
   const auto& stitches = trail.stitches;
   const int n = static_cast<int>(stitches.size());
   if (k >= n - 1) return true;

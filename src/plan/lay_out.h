@@ -12,9 +12,9 @@ class LayOut {
   LayOut(const course::Course& course, double total_minutes);
   /// The lesson and item at which the next work would begin.
   guide::When next() const { return {lesson_, item_, 0}; }
-  /// Parts the trail into sections for this and the following lessons.
   /// Work that is not parted, so many minutes of it: in this lesson where there is room, else in the next.
   guide::When place_whole(double minutes);
+  /// Parts the trail into sections for this and the following lessons.
   std::vector<guide::Section> place(const trail::Trail& trail, const stitch::Pass& pass, double stitches_a_minute);
   bool overflowed() const { return overflowed_; }
 

@@ -33,9 +33,9 @@ struct LessonPlan {
 
 /// One line of the counts to be sure on a lesson's sheet.
 struct CountLine {
-  enum What { to_first_corner, straight_side, slant, flight, last_to_start, after_last_corner, whole_round, whole_run, section_total } what = whole_run;
+  enum What { to_first_corner, straight_side, slant, flight, fanned, last_to_start, after_last_corner, whole_round, whole_run, section_total } what = whole_run;
   int trail = 0;
-  std::vector<int> numbers;  ///< stitches a row (first, second); for blocks one number: blocks
+  std::vector<int> numbers;  ///< stitches a row (first, second); else one number: blocks, or stitches of a side
   int legs = 1;              ///< how many such legs there are
   bool each = true;          ///< all such legs have these numbers
 };

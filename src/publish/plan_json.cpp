@@ -102,6 +102,7 @@ void trail_of(Json& json, const course::Course& course, const guide::PlacedTrail
   json.member("pass", placed.pass);
   json.member("place", placed.place);
   json.member("closed", trail.closed);
+  json.member("looped", trail.order == stitch::Order::looped);
   json.key("points");
   json.array([&] {
     for (const trail::Worked& w : trail.stitches) {

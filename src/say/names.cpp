@@ -24,6 +24,8 @@ std::string_view noun_key(guide::LandmarkKind kind) {
     case guide::LandmarkKind::bar: return "bar";
     case guide::LandmarkKind::petal: return "petal";
     case guide::LandmarkKind::centre: return "eyelet";
+    case guide::LandmarkKind::fan: return "fan";
+    case guide::LandmarkKind::notch: return "notch";
     default: return "block";
   }
 }
@@ -76,6 +78,8 @@ std::string landmark(const Voice& voice, const guide::Landmark& landmark) {
     case guide::LandmarkKind::cloth_middle: return voice.phrases.say("landmark.middle");
     case guide::LandmarkKind::cloth_edges: return voice.phrases.say(voice.hand == Hand::left ? "landmark.edges.right" : "landmark.edges.left");
     case guide::LandmarkKind::centre: return voice.phrases.say("landmark.centre", {{"eyelet", full_name(voice, landmark)}});
+    case guide::LandmarkKind::fan: return voice.phrases.say("landmark.fan", {{"corner", full_name(voice, landmark)}});
+    case guide::LandmarkKind::notch: return voice.phrases.say("landmark.notch", {{"corner", full_name(voice, landmark)}});
     case guide::LandmarkKind::bar:
     case guide::LandmarkKind::petal:
     case guide::LandmarkKind::bundle: return spot_words(voice, landmark.spot, full_name(voice, landmark));

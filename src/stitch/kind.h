@@ -74,6 +74,8 @@ enum class Order {
   in_turn,     ///< one run after another, as listed
   turn_about,  ///< two runs: a stitch of the first, one of the second
   scattered,   ///< runs in whatever order is the shortest on the back (eyelets, petals)
+  looped,      ///< one run of buttonhole stitches, each from the ridge (a) to its inner hole (b), caught one by the next: worked as listed,
+               ///< the ridge to the right of the way; a closed one is begun anywhere
 };
 
 /// What a student calls one of the part's runs.
@@ -86,6 +88,7 @@ enum class Piece {
   square,  ///< of four-sided stitch
   side,    ///< of a line of backstitch
   side_there_and_back,  ///< of a line in double running
+  edge,    ///< of buttonhole stitch
 };
 
 /// What is worked in one going with one thread.
@@ -110,6 +113,8 @@ enum class Shape {
   bar,     ///< like a bundle: satin stitch
   petal,   ///< like a bundle: of a star
   centre,  ///< the hole in the middle of an eyelet
+  fan,     ///< an outer corner of an edge: the inner hole that its stitches share
+  notch,   ///< an inner corner of an edge: the ridge hole that two stitches at right angles share
 };
 /// Is such a feature a bundle of parallel stitches?
 constexpr bool side_by_side(Shape shape) { return shape == Shape::bundle || shape == Shape::bar || shape == Shape::petal; }

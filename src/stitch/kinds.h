@@ -12,6 +12,7 @@ Kind star_kind();
 Kind eyelet_kind();
 Kind four_sided_kind();
 Kind backstitch_kind();
+Kind edge_kind();
 Kind cutwork_kind();
 
 }  // namespace stitch

@@ -13,6 +13,7 @@ const std::vector<Kind>& table() {
       eyelet_kind(),
       four_sided_kind(),
       backstitch_kind(),
+      edge_kind(),
       cutwork_kind(),
   };
   return kinds;

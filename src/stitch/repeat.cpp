@@ -42,6 +42,20 @@ void begin_behind_gap(Pass& pass, const std::vector<bool>& parted) {
   std::rotate(pass.runs.begin(), pass.runs.begin() + static_cast<std::ptrdiff_t>((first + 1) % n), pass.runs.end());
 }
 
+/// Of an edge that is no more a circle: begins where the ridge hole before lies farthest off.
+void begin_behind_ridge(std::vector<Run>& runs) {
+  for (Run& run : runs) {
+    const std::size_t n = run.stitches.size();
+    std::size_t first = 0;
+    std::int64_t farthest = -1;
+    for (std::size_t i = 0; i < n; ++i)
+      if (const auto far = cloth::squared(run.stitches[i].a, run.stitches[(i + n - 1) % n].a); far > farthest) farthest = far, first = i;
+    const auto by = static_cast<std::ptrdiff_t>(first);
+    std::rotate(run.stitches.begin(), run.stitches.begin() + by, run.stitches.end());
+    std::rotate(run.legs.begin(), run.legs.begin() + by, run.legs.end());
+  }
+}
+
 class Repeater {
  public:
   Repeater(Work part, const Repeat& repeat) : part_(std::move(part)), repeat_(repeat) {}
@@ -95,6 +109,10 @@ class Repeater {
       leg.from = image(repeat_, turn, leg.from);
       leg.to = image(repeat_, turn, leg.to);
       leg.place = place;
+      if (turn.mirror && part_.piece == Piece::edge) {
+        leg.number = leg_worked_back(leg.number);
+        std::swap(leg.from, leg.to);
+      }
       all.legs.push_back(leg);
     }
   }
@@ -104,7 +122,8 @@ class Repeater {
     Pass there{.runs = {}, .order = pass.order, .closed = pass.closed, .place = place};
     for (const cloth::Hole hole : pass.keep_open) there.keep_open.push_back(image(repeat_, turn, hole));
     std::vector<bool> parted;
-    for (const Run& run : pass.runs) {
+    for (const Run& written : pass.runs) {
+      const Run run = pass.order == Order::looped && turn.mirror ? worked_back(written) : written;
       Run kept{.stitches = {}, .legs = {}, .freedom = run.freedom, .down = run.down};
       for (std::size_t i = 0; i < run.stitches.size(); ++i) {
         const cloth::Stitch stitch = image_of(turn, run.stitches[i]);
@@ -119,10 +138,20 @@ class Repeater {
     return there;
   }
 
+  /// The ridge of a mirrored edge would lie to the left of the way: it is gone the other way round, legs numbered anew.
+  Run worked_back(Run run) const {
+    std::reverse(run.stitches.begin(), run.stitches.end());
+    std::reverse(run.legs.begin(), run.legs.end());
+    for (int& leg : run.legs) leg = leg_worked_back(leg);
+    return run;
+  }
+  int leg_worked_back(int leg) const { return static_cast<int>(part_.legs.size()) - 1 - leg; }
+
   static void settle(Pass& pass, const std::vector<bool>& parted) {
     const bool gap = std::find(parted.begin(), parted.end(), true) != parted.end();
     if (pass.closed && gap) {
       pass.closed = false;
+      if (pass.order == Order::looped) begin_behind_ridge(pass.runs);
       if (pass.order == Order::in_turn) begin_behind_gap(pass, parted);
     }
     std::erase_if(pass.runs, [](const Run& run) { return run.stitches.empty(); });

@@ -1,4 +1,4 @@
-// Rows: clear of corners, steps back and stitches over, best where a level pair begins. Blocks: between two blocks of a flight, best not at
+// Looped stitches: clear of corners. Rows: clear of corners, steps back and stitches over, best where a level pair begins. Blocks: between two blocks of a flight, best not at
 // its corner block.
 #include "trail/changes.h"
 
@@ -10,12 +10,12 @@ constexpr int clear_of_corner = 3;  // stitches on either side: a change is neve
 class Grader {
  public:
   Grader(const std::vector<Worked>& stitches, stitch::Order order)
-      : stitches_(stitches), turn_about_(order == stitch::Order::turn_about), last_of_leg_(lasts()) {}
+      : stitches_(stitches), looped_(order == stitch::Order::looped), turn_about_(order == stitch::Order::turn_about), last_of_leg_(lasts()) {}
 
   Changes all() const {
-    Changes changes{std::vector<std::uint8_t>(stitches_.size(), worst_grade), turn_about_ ? 1 : 2};
+    Changes changes{std::vector<std::uint8_t>(stitches_.size(), worst_grade), turn_about_ || looped_ ? 1 : 2};
     for (int k = 1; k < size(); ++k)
-      changes.grades[static_cast<std::size_t>(k)] = static_cast<std::uint8_t>(turn_about_ ? row_grade(k) : block_grade(k));
+      changes.grades[static_cast<std::size_t>(k)] = static_cast<std::uint8_t>(turn_about_ || looped_ ? row_grade(k) : block_grade(k));
     return changes;
   }
 
@@ -45,7 +45,7 @@ class Grader {
 
   int row_grade(int k) const {
     constexpr int grades[] = {worst_grade, 3, 2, 1};
-    return clear(k) == clear_of_corner && at(k).run < at(k - 1).run ? 0 : grades[clear(k)];
+    return clear(k) == clear_of_corner && (looped_ || at(k).run < at(k - 1).run) ? 0 : grades[clear(k)];
   }
 
   int block_grade(int k) const {
@@ -57,7 +57,7 @@ class Grader {
   }
 
   const std::vector<Worked>& stitches_;
-  bool turn_about_;
+  bool looped_, turn_about_;
   std::vector<char> last_of_leg_;
 };
 

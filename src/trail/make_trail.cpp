@@ -3,6 +3,7 @@
 
 #include "base/require.h"
 #include "trail/lengths.h"
+#include "trail/looped.h"
 #include "trail/thread.h"
 #include "trail/trail.h"
 #include "trail/under.h"
@@ -48,7 +49,7 @@ Trail make_trail(const Round& round, int start, const Rules& rules, const Length
   base::require(0 <= start && start < static_cast<int>(round.stitches.size()), "a trail starts with one of its stitches");
   base::require(round.closed || start == 0, "a line is begun at its first stitch");
   trail.stitches = begun_at(round.stitches, start);
-  hold_back(trail, rules, round.keep_open);
+  round.order == stitch::Order::looped ? follow_ridge(trail) : hold_back(trail, rules, round.keep_open);
   const std::vector<double> back = back_to_each(trail.stitches, trail.under);
   trail.ends = lay_lengths(trail, back, lengths);
   std::erase_if(trail.under, [&](const Under& u) { return std::binary_search(trail.ends.begin(), trail.ends.end(), u.stitch); });

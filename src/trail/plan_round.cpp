@@ -1,6 +1,7 @@
 // One pass from runs to needle points: order, ways, and where a trail may begin.
 #include "base/require.h"
 #include "trail/links.h"
+#include "trail/looped.h"
 #include "trail/scattered.h"
 #include "trail/starts.h"
 #include "trail/trail.h"
@@ -32,6 +33,7 @@ void write_out(const Units& units, const stitch::Pass& pass, const Links& links,
 Round plan_round(const stitch::Pass& pass, const Rules& rules) {
   check(pass);
   if (pass.order == stitch::Order::scattered) return scattered_round(pass, rules);
+  if (pass.order == stitch::Order::looped) return looped_round(pass);
   Units units = pass.order == stitch::Order::turn_about ? turn_about(pass) : in_turn(pass);
   mark_corners(pass, units);
   const Links links(pass, units, rules);

@@ -5,6 +5,15 @@
 // (begin side by side) and both finish a leg before either goes on; 6 on each leg the rhythm begins with the first level pair and holds until
 // a row has none left there; the rest is worked at the corner. Then, in this order: fewest steps back, each touching its corner; stitches going
 // down on the side that will be cut; least thread on the back.
+//
+// Looped stitches (buttonhole) are more than two points. Stitch k is the front thread between its ridge hole (`up`) and its inner hole
+// (`down`). The needle goes down in `down` and comes up in `up`, over its own thread, which it holds there; then the thread lies along the
+// ridge to the next `up`. Only with the first stitch on each thread does the needle come up in `up` beforehand as well. `under` says so: before
+// stitch k the thread goes from the last `down` on the back to the last `up`, then along the ridge; the way back behind the last stitch on a
+// thread is counted with its tail. The laws for such a pass: 1 each stitch once; 2 holds by itself, after `down` comes the stitch's own `up`;
+// 3 thread on the back lies under its own stitch, never beside it; 4 it is as long as the stitch, whatever the limit, and where the ridge
+// cannot go on (a stretch is worked elsewhere) the thread ends and starts anew; 5 and 6 have no meaning. None is a step back: a loop cannot
+// be worked backwards, so the way round is given with the pass.
 #pragma once
 
 #include <optional>
@@ -23,7 +32,7 @@ struct Worked {
   int run = 0;            ///< run of the pass (row, block)
   int place = 0;          ///< stitch of the run
   int leg = 0;
-  bool over = false;      ///< worked at a corner because the other row has none to offer there
+  bool over = false;      ///< worked at a corner because the other row has none to offer there; of looped stitches: fanned at an outer corner
 };
 
 /// A pass planned, as a circle (closed) or a line.
@@ -62,7 +71,7 @@ struct Trail {
   std::vector<Under> under;
   std::vector<int> ends;        ///< stitches with which a new thread starts, rising; 0 is always there
   double front_threads = 0;     ///< in threads
-  double back_threads = 0;      ///< along `via` where given; a change of thread counts nothing
+  double back_threads = 0;      ///< along `via` where given, so of looped stitches with the ridge; a change of thread counts nothing
 };
 
 /// How long a thread is, and what is lost of it.

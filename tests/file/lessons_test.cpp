@@ -201,7 +201,7 @@ thread = "heavy"
 [[lesson]]
 work = ["a / 1..3"]
 )") ==
-        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"; did you mean cable?
+        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"; did you mean cable?
   kind = "cabel"
          ^^^^^^^
 )");

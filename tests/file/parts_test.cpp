@@ -9,7 +9,7 @@ TEST_CASE("keys that a part must have") {
         R"(x:8:1: found no "name" in [[part]]; expected name = "...", a name of its own
   [[part]]
   ^^^^^^^^
-x:8:1: found no "kind" in [[part]]; expected kind = "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"
+x:8:1: found no "kind" in [[part]]; expected kind = "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"
   [[part]]
   ^^^^^^^^
 x:8:1: found no "thread" in [[part]]; expected thread = "...", the name of a table [thread.NAME]
@@ -25,7 +25,7 @@ kind = "cabel"
 thread = "heavi"
 foo = 1
 )") ==
-        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"; did you mean cable?
+        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"; did you mean cable?
   kind = "cabel"
          ^^^^^^^
 x:11:10: found the thread "heavi"; expected a thread of the file: "heavy"; did you mean heavy?
@@ -35,19 +35,6 @@ x:11:10: found the thread "heavi"; expected a thread of the file: "heavy"; did y
 }
 
 TEST_CASE("what this version does not offer") {
-  CHECK(faults_with(R"([[part]]
-name = "a"
-kind = "edge"
-thread = "fine"
-points = 8
-)") ==
-        R"(x:10:8: found the kind "edge", not offered by this version; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"
-  kind = "edge"
-         ^^^^^^
-x:11:10: found the thread "fine"; expected a thread of the file: "heavy"
-  thread = "fine"
-           ^^^^^^
-)");
   CHECK(faults_with(R"([[part]]
 name = "a"
 kind = "blocks"
@@ -143,7 +130,7 @@ x:26:10: found a whole number; expected a text in quotation marks
 x:28:8: found a name with a blank before or behind it; expected a name without
   name = "x "
          ^^^^
-x:29:8: found the kind ""; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"
+x:29:8: found the kind ""; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"
   kind = ""
          ^^
 x:30:10: found the thread ""; expected a thread of the file: "heavy"

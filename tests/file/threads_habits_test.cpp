@@ -79,11 +79,11 @@ edge = "after cutting"
 eyelet_needle = "down"
 cable_length_cm = 301
 cabel_length_cm = 30
-edge_length_cm = 30
+cutwork_length_cm = 30
 foo = 1
 [habits.stitches_a_minute]
 blocks = 0
-edge = 5
+cutwork = 5
 cabel = 5
 [habits.count_cost]
 glance = 61
@@ -116,18 +116,12 @@ x:16:19: found the number 301; expected a number from 20 to 300
 x:17:1: found the key "cabel_length_cm"; expected a key of [habits]; did you mean cable_length_cm?
   cabel_length_cm = 30
   ^^^^^^^^^^^^^^^
-x:18:1: found the kind of part "edge", not offered by this version; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"
-  edge_length_cm = 30
-  ^^^^^^^^^^^^^^
-x:19:1: found the key "foo"; expected a key of [habits]: working_length_cm, blocks_length_cm, cable_length_cm, satin_length_cm, star_length_cm, eyelet_length_cm, four-sided_length_cm, backstitch_length_cm, cutwork_length_cm, tail_cm, first_tail_cm, take_up, waste, back_limit, edge, eyelet_needle, stitches_a_minute, count_cost
+x:19:1: found the key "foo"; expected a key of [habits]: working_length_cm, blocks_length_cm, cable_length_cm, satin_length_cm, star_length_cm, eyelet_length_cm, four-sided_length_cm, backstitch_length_cm, edge_length_cm, cutwork_length_cm, tail_cm, first_tail_cm, take_up, waste, back_limit, edge, eyelet_needle, stitches_a_minute, count_cost
   foo = 1
   ^^^
 x:21:10: found the number 0; expected a number from 0.1 to 100
   blocks = 0
            ^
-x:22:1: found the kind of part "edge", not offered by this version; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch" or "cutwork"
-  edge = 5
-  ^^^^
 x:23:1: found the key "cabel"; expected a key of [habits.stitches_a_minute]; did you mean cable?
   cabel = 5
   ^^^^^
