@@ -20,6 +20,7 @@ namespace {
 
 constexpr int least_over = 3, most_over = 8;  // over 2 a fan's three stitches would lie in one hole; longer ones catch
 constexpr int fanned = 3;
+constexpr int counted_safely = 20;  // stitches of a side at whose end no mark is needed (an assumption, no source)
 
 enum class Turning { none, outer, inner };
 
@@ -124,10 +125,12 @@ class Edge {
   }
   int fans_after(std::size_t leg) const { return after(leg) == Turning::outer ? fanned : 0; }
 
-  /// Inner holes at which the path turns, where stitches are: not at inner corners.
+  /// Outer corners at the ends of long sides: the corners of scallops are found by their few stitches.
   void add_corners(Work& work) const {
-    for (std::size_t leg = 0; leg < legs(); ++leg)
-      if (after(leg) == Turning::outer) work.corners.push_back({line_.corners[leg + 1]});
+    for (std::size_t leg = 0; leg < legs(); ++leg) {
+      const std::size_t next = (leg + 1) % legs();
+      if (after(leg) == Turning::outer && std::max(on_side(leg), on_side(next)) > counted_safely) work.corners.push_back({line_.corners[leg + 1]});
+    }
   }
 
   /// An edge that crosses or touches itself along a stitch cannot be cut out: told once.
