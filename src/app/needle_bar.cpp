@@ -38,7 +38,10 @@ std::string thread_used(const Desk& desk, const WalkPlace& place) {
 }
 
 std::string where(const Desk& desk, const WalkPlace& place) {
-  const trail::Worked& w = desk.plan()->trails[static_cast<std::size_t>(place.trail)].trail.stitches[static_cast<std::size_t>(place.stitch)];
+  const trail::Trail& trail = desk.plan()->trails[static_cast<std::size_t>(place.trail)].trail;
+  if (trail.order == stitch::Order::looped)
+    return desk.say("desk.needle-loop", {{"down", std::int64_t{2 * place.of_section + 2}}, {"up", std::int64_t{2 * place.of_section + 3}}});
+  const trail::Worked& w = trail.stitches[static_cast<std::size_t>(place.stitch)];
   return desk.say(w.backward ? "desk.needle-back" : "desk.needle", {{"up", std::int64_t{2 * place.of_section + 1}}, {"down", std::int64_t{2 * place.of_section + 2}}});
 }
 

@@ -73,7 +73,7 @@ void fly_to(Desk& desk, const cloth::Box& window) {
 }
 
 std::string shows(guide::Shows what) {
-  constexpr const char* keys[] = {"start", "corner", "step-back", "second-pass", "join", "end"};
+  constexpr const char* keys[] = {"start", "corner", "step-back", "second-pass", "new-thread", "join", "end"};
   return keys[static_cast<int>(what)];
 }
 

@@ -10,6 +10,7 @@ const std::vector<Rule>& rules() {
       {"lies-over", lies_over},
       {"work-forgotten", work_forgotten},
       {"work-order", work_order},
+      {"cut-out", cut_out},
       {"lesson-minutes", lesson_minutes},
       {"lesson-empty", lesson_empty},
       {"lesson-days", lesson_days},

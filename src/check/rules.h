@@ -12,6 +12,8 @@ using Snags = std::vector<Snag>;
 void doubts(const course::Course&, const plan::Plan&, Snags&);
 /// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons.
 void findings(const course::Course&, const plan::Plan&, Snags&);
+/// Work that comes after the cutting out: stitching (cut-out-last), the wash (cut-out-unwashed).
+void cut_out(const course::Course&, const plan::Plan&, Snags&);
 /// Stitches of one part that lie over stitches of another.
 void lies_over(const course::Course&, const plan::Plan&, Snags&);
 /// Stitches that no lesson works: a whole part (part-in-no-lesson) or a stretch of one (work-forgotten).

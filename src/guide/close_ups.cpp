@@ -5,10 +5,11 @@
 namespace guide {
 namespace {
 
-enum class Sort { start, place, join, end };
+enum class Sort { start, place, new_thread, join, end };
 
 Sort sort_of(Shows shows) {
   if (shows == Shows::start) return Sort::start;
+  if (shows == Shows::new_thread) return Sort::new_thread;
   if (shows == Shows::join) return Sort::join;
   return shows == Shows::end ? Sort::end : Sort::place;
 }

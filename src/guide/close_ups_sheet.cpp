@@ -9,6 +9,7 @@
 namespace guide {
 namespace {
 
+constexpr int beside_change = 2;  // stitches on either side of a change of thread
 constexpr int after_join = 4;  // stitches at the trail's beginning seen where it closes
 
 /// Corners of the section; `work` reaches far enough back for those that turn at its beginning.
@@ -76,6 +77,7 @@ std::vector<CloseUp> Sheet::take() {
   show_starts();
   show_corners();
   show_steps();
+  show_new_threads();
   show_ends();
   std::stable_sort(drafts_.begin(), drafts_.end(), [](const Draft& a, const Draft& b) {
     return std::tie(a.part, a.rank, a.close_up.first) < std::tie(b.part, b.rank, b.close_up.first);
@@ -146,6 +148,23 @@ bool Sheet::shown_at_another_place(const Part& part, Shows shows, const Span& nu
   return false;
 }
 
+/// The ridge of looped stitches must go on without a gap: once for each part, at its first change of thread that is not at the very beginning or end.
+void Sheet::show_new_threads() {
+  for (std::size_t p = 0; p < parts_.size(); ++p) {
+    const Part& part = parts_[p];
+    if (!part.needle.looped()) continue;
+    std::vector<int> changes;
+    for (const int k : part.needle.trail().ends)
+      if (part.section.first + beside_change <= k && k + beside_change <= part.section.last) changes.push_back(k);
+    if (changes.empty()) continue;
+    const Span numbered{changes.front() - beside_change, changes.front() + beside_change - 1};
+    const cloth::Hole hole = part.needle.at(changes.front()).up;
+    if (shown_at_another_place(part, Shows::new_thread, numbered, hole)) continue;
+    draft(p, Rank::new_thread, Shows::new_thread, numbered, {}, hole);
+    for (std::size_t i = 1; i < changes.size(); ++i) drafts_.back().close_up.stands_for.push_back(part.needle.at(changes[i]).up);
+  }
+}
+
 void Sheet::show_ends() {
   for (std::size_t p = 0; p < parts_.size(); ++p) {
     const Part& part = parts_[p];
@@ -156,7 +175,7 @@ void Sheet::show_ends() {
       if (shown_at_another_place(part, Shows::join, numbered, part.needle.at(0).up)) continue;
       draft(p, Rank::end, Shows::join, numbered, {0, std::min(after_join - 1, last)}, part.needle.at(0).up);
       drafts_.back().close_up.wraps = true;
-    } else if (!seen(part) && !shown_at_another_place(part, Shows::end, numbered, part.needle.at(last).down)) {
+    } else if ((part.needle.looped() || !seen(part)) && !shown_at_another_place(part, Shows::end, numbered, part.needle.at(last).down)) {
       draft(p, Rank::end, Shows::end, numbered, {}, part.needle.at(last).down);
     }
   }

@@ -35,7 +35,7 @@ class Sheet {
     std::size_t own = 0;  ///< of `holes`, the shown one's
     std::vector<cloth::Hole> holes;
   };
-  enum class Rank { start, place, end };
+  enum class Rank { start, place, new_thread, end };
   struct Draft {
     std::size_t part = 0;
     Rank rank = Rank::start;
@@ -48,6 +48,7 @@ class Sheet {
   void show_starts();
   void show_corners();
   void show_steps();
+  void show_new_threads();
   void show_ends();
   bool seen(const Part& part) const;
   bool shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole);

@@ -163,7 +163,7 @@ std::vector<std::vector<Anchor>> all_anchors(const course::Course& course, const
 
 // ---- close-ups ------------------------------------------------------------------------------------------------------
 
-enum class Shows { start, corner, step_back, second_pass, join, end };
+enum class Shows { start, corner, step_back, second_pass, new_thread, join, end };
 
 struct CloseUp {
   int lesson = 0;
@@ -183,7 +183,7 @@ struct CloseUp {
 };
 
 /// The smallest set of windows in which every different situation of the lesson's sections is seen once: the start of each section, each kind of
-/// corner and of step back, the second pass where it differs, the join. Two places are alike when their needle points agree up to quarter turns.
+/// corner and of step back, the second pass where it differs, a new thread of looped stitches, the join. Two places are alike when their needle points agree up to quarter turns.
 std::vector<CloseUp> close_ups(const course::Course& course, const std::vector<PlacedTrail>& trails, int lesson,
                                const std::vector<CloseUp>& earlier);
 

@@ -51,7 +51,10 @@ class Chart {
   void needle(const guide::PlacedTrail& trail, int stitch_number) {
     const auto& stitches = trail.trail.stitches;
     const int from = std::max(0, stitch_number - 3);
-    if (view_.back)
+    const bool looped = trail.trail.order == stitch::Order::looped;
+    if (looped)
+      for (int k = std::max(1, from); k <= stitch_number; ++k) ridge(stitches[k - 1].up, stitches[k].up);
+    if (view_.back && !looped)
       for (int k = std::max(1, from); k <= stitch_number; ++k) back(stitches[k - 1].down, stitches[k].up);
     const trail::Worked& w = stitches[static_cast<std::size_t>(stitch_number)];
     stroke(list::Role::stitch_now, at(w.up), at(w.down), 0.34, colours_.accent);
@@ -59,7 +62,7 @@ class Chart {
     if (!sees(at(w.up), at(w.down), around)) return;
     list_.add(list::Role::hole_up, list::Disc{at(w.up), 0.32, colours_.accent, 0, colours_.accent});
     list_.add(list::Role::hole_down, list::Disc{at(w.down), 0.32, colours_.ground, 0.12, colours_.accent});
-    number(w.up, 2 * stitch_number + 1);
+    number(w.up, 2 * stitch_number + (looped ? 3 : 1));
     number(w.down, 2 * stitch_number + 2);
   }
 
@@ -82,6 +85,10 @@ class Chart {
     list::Point a = at(s.stitch.a), b = at(s.stitch.b);
     const double length = std::hypot(b.x - a.x, b.y - a.y), dx = (b.x - a.x) / length * gap, dy = (b.y - a.y) / length * gap;
     stroke(role_of(layer), {a.x + dx, a.y + dy}, {b.x - dx, b.y - dy}, width, colour);
+  }
+
+  void ridge(cloth::Hole from, cloth::Hole to) {
+    if (from != to) stroke(list::Role::stitch_now, at(from), at(to), 0.28, colours_.accent);
   }
 
   void back(cloth::Hole from, cloth::Hole to) {

@@ -179,6 +179,8 @@ class Finder {
     order.moment = moment_of(sheet_, close_up_);
     order.count = choice.count ? &count_in_->count : nullptr;
     order.proof = choice.proof;
+    const bool ends = close_up_.shows == guide::Shows::end || close_up_.shows == guide::Shows::join;
+    if (ends && close_up_.last + 1 == static_cast<int>(sheet_.trail(close_up_.trail).trail.stitches.size())) order.ending = Ending::numbered;
     order.loop = close_up_.shows == guide::Shows::start && loop_follows();
     order.number = sheet_.styles.number;  // in a smaller picture smaller figures, as far as they may be
     order.number.size_pt =

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "picture/cut_out.h"
 #include "picture/overview.h"
 #include "picture/pages.h"
 #include "picture/remembered.h"
@@ -112,17 +113,38 @@ class Handout {
     pages_.add(std::move(marks));
   }
 
-  /// Washing and cutting out have no pictures, but words and cautions.
   void add_other_work() {
-    Telling telling;
     for (const std::string& work : sheet_.lesson.work) {
-      const std::string key = work == "wash" ? "page.work.wash" : work == "cut out" ? "page.work.cut-out" : "";
-      if (key.empty()) continue;
-      telling.heading(sheet_.say(key + ".title"));
-      telling.paragraph(sheet_.say(key));
-      if (work == "cut out") telling.strong(sheet_.say("page.caution.title")), telling.paragraph(sheet_.say("page.caution.scissors"));
+      if (work == "wash") add_wash();
+      if (work == "cut out") add_cutting_out();
     }
+  }
+
+  void add_wash() {
+    Telling telling;
+    telling.heading(sheet_.say("page.work.wash.title"));
+    telling.paragraph(sheet_.say("page.work.wash"));
     pages_.add(sections_.text(telling, 6, Sections::Keep::as_text));
+  }
+
+  /// What to do and the cautions; where there is an edge, pictures of the line that the scissors follow.
+  void add_cutting_out() {
+    Telling telling;
+    telling.heading(sheet_.say("page.work.cut-out.title"));
+    telling.paragraph(sheet_.say("page.work.cut-out"));
+    telling.strong(sheet_.say("page.caution.title"));
+    telling.paragraph(sheet_.say("page.caution.scissors"));
+    std::vector<CutOutPicture> pictures = cut_out_pictures(sheet_);
+    if (!pictures.empty()) telling.paragraph(sheet_.say("page.work.cut-out.mend"));
+    pages_.add(sections_.text(telling, 6, Sections::Keep::as_text));
+    for (CutOutPicture& made : pictures) {
+      Telling beside;
+      if (&made == &pictures.front()) beside.paragraph(sheet_.say("page.work.cut-out.how"));
+      beside.paragraph(sheet_.say(made.inner ? "page.work.cut-out.inner" : "page.work.cut-out.outer"));
+      Block block;
+      block.gridded = true;
+      pages_.add(sections_.picture(std::move(made.picture), beside, std::move(block)));
+    }
   }
 
   const Sheet& sheet_;

@@ -36,6 +36,8 @@ std::string_view key_of(Mark mark, const Uses& uses) {
       return "page.key.back";
     case Mark::needle:
       return "page.key.needle";
+    case Mark::cut:
+      return "page.key.cut";
     case Mark::landmark:
       return "page.key.landmark";
     case Mark::ruler:
@@ -170,6 +172,14 @@ void draw_ruler_sign(list::List& list, Point left, Point right) {
   }
 }
 
+void draw_cut_sign(list::List& list, Point left, Point right) {
+  add_line(list, list::Role::caution, left, right, 0.6, colour::accent);
+  for (const double t : {0.1, 0.35, 0.6, 0.85}) {
+    const Point p = between(left, right, t);
+    add_line(list, list::Role::caution, p, {p.x + 0.8, p.y + 1.4}, 0.26, colour::accent);
+  }
+}
+
 void draw_needle_sign(list::List& list, Point left, Point right, double unit) {
   add_line(list, list::Role::key_mark, left, right, 0.26 * unit, colour::ink);
   add_line(list, list::Role::key_mark, between(left, right, 0.06), between(left, right, 0.22), 0.08 * unit, colour::white);
@@ -192,6 +202,8 @@ void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
       return draw_back(list, {left, right}, u);
     case Mark::needle:
       return draw_needle_sign(list, left, right, u);
+    case Mark::cut:
+      return draw_cut_sign(list, left, right);
     case Mark::landmark:
       return draw_landmark(list, left, right, 0.5 * u, 0);
     case Mark::ruler:

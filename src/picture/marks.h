@@ -26,6 +26,7 @@ enum class Mark {
   later,
   back,
   needle,
+  cut,
   landmark,
   ruler,
   proof,

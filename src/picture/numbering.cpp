@@ -26,7 +26,33 @@ std::string HoleNumbers::text() const {
   return text;
 }
 
-std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int last) {
+namespace {
+
+bool new_thread(const trail::Trail& trail, int k) { return std::binary_search(trail.ends.begin(), trail.ends.end(), k); }
+
+template <class Add>
+void number_loops(const trail::Trail& trail, int first, int last, Ending ending, Add add) {
+  add(first_loop_hole(trail, first), 1);
+  for (int k = first; k <= last; ++k) {
+    const int down = loop_down_number(trail, k, first);
+    if (k > first && new_thread(trail, k)) {
+      add(trail.stitches[k].up, down - 2);
+      add(trail.stitches[k].up, down - 1);
+    }
+    add(trail.stitches[k].down, down);
+    add(trail.stitches[k].up, down + 1);
+  }
+  if (ending == Ending::numbered) add(trail.stitches[trail.closed ? 0 : last].up, loop_up_number(trail, last, first) + 1);
+}
+
+}  // namespace
+
+int loop_down_number(const trail::Trail& trail, int k, int first) {
+  const auto changes = std::upper_bound(trail.ends.begin(), trail.ends.end(), k) - std::upper_bound(trail.ends.begin(), trail.ends.end(), first);
+  return 2 * (k - first) + 2 + 2 * static_cast<int>(changes);
+}
+
+std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int last, Ending ending) {
   std::vector<HoleNumbers> holes;
   std::map<cloth::Hole, std::size_t> place;
   const auto add = [&](cloth::Hole hole, int number) {
@@ -34,18 +60,19 @@ std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int la
     if (fresh) holes.push_back({hole, {}});
     holes[found->second].numbers.push_back(number);
   };
-  const bool looped = trail.order == stitch::Order::looped && first <= last;
-  if (looped) add(first_loop_hole(trail, first), 1);
+  if (trail.order == stitch::Order::looped && first <= last) {
+    number_loops(trail, first, last, ending, add);
+    return holes;
+  }
   for (int k = first; k <= last; ++k) {
-    if (!looped) add(trail.stitches[k].up, up_number(k, first));
+    add(trail.stitches[k].up, up_number(k, first));
     add(trail.stitches[k].down, down_number(k, first));
-    if (looped) add(trail.stitches[k].up, loop_up_number(k, first));
   }
   return holes;
 }
 
 cloth::Hole first_loop_hole(const trail::Trail& trail, int first) {
-  const bool fresh = first == 0 || std::binary_search(trail.ends.begin(), trail.ends.end(), first);
+  const bool fresh = first == 0 || new_thread(trail, first);
   return trail.stitches[fresh ? first : first - 1].up;
 }
 

@@ -24,6 +24,7 @@ void tell_edge(const Sheet& sheet, const guide::CloseUp& close_up, Telling& tell
 void tell_edge_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_edge_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_edge_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
+void tell_edge_thread(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 /// Which stitches one row has more in the close-up, and the back stitches that this asks for.
 std::string tell_back_stitches(const Sheet& sheet, const guide::CloseUp& close_up);
 /// How many stitches lie between this close-up and the one before it; empty where none is before it on the same trail.

@@ -56,7 +56,7 @@ std::string fanned(const Sheet& sheet, const guide::CloseUp& close_up, const Sha
   std::vector<std::string> said;
   for (int k = shared.first + 1; k < shared.last; ++k) {
     const cloth::Hole away = stitches[k].up - stitches[k].down;
-    said.push_back(sheet.say("page.edges.fan.hole", {{"up", std::int64_t{loop_up_number(k, close_up.first)}},
+    said.push_back(sheet.say("page.edges.fan.hole", {{"up", std::int64_t{loop_up_number(trail_of(sheet, close_up), k, close_up.first)}},
                                                      {"out", std::int64_t{dot(away, out)}},
                                                      {"on", std::int64_t{dot(away, on)}}}));
   }
@@ -65,7 +65,7 @@ std::string fanned(const Sheet& sheet, const guide::CloseUp& close_up, const Sha
 
 void tell_outer(const Sheet& sheet, const guide::CloseUp& close_up, const Shared& shared, Telling& telling) {
   std::vector<int> downs;
-  for (int k = shared.first; k <= shared.last; ++k) downs.push_back(loop_down_number(k, close_up.first));
+  for (int k = shared.first; k <= shared.last; ++k) downs.push_back(loop_down_number(trail_of(sheet, close_up), k, close_up.first));
   const int n = shared.last - shared.first + 1;
   telling.paragraph(
       sentences({stitches_between(sheet, close_up),
@@ -73,18 +73,20 @@ void tell_outer(const Sheet& sheet, const guide::CloseUp& close_up, const Shared
                  sheet.say("page.edges.outer.why")}));
   telling.paragraph(
       sentences({fanned(sheet, close_up, shared),
-                 sheet.say("page.edges.outer.next", {{"last", std::int64_t{loop_down_number(shared.last, close_up.first)}}})}));
+                 sheet.say("page.edges.outer.next",
+                           {{"last", std::int64_t{loop_down_number(trail_of(sheet, close_up), shared.last, close_up.first)}}})}));
 }
 
 void tell_inner(const Sheet& sheet, const guide::CloseUp& close_up, const Shared& shared, Telling& telling) {
   const auto& stitches = trail_of(sheet, close_up).stitches;
   const auto number = [](int n) { return std::int64_t{n}; };
-  telling.paragraph(sentences({stitches_between(sheet, close_up),
-                               sheet.say("page.edges.inner", {{"first", number(loop_up_number(shared.first, close_up.first))},
-                                                              {"second", number(loop_up_number(shared.last, close_up.first))}}),
-                               sheet.say("page.edges.inner.next", {{"before", number(loop_down_number(shared.first, close_up.first))},
-                                                                   {"down", number(loop_down_number(shared.last, close_up.first))},
-                                                                   {"n", threads_over(stitches[shared.last])}})}));
+  telling.paragraph(sentences(
+      {stitches_between(sheet, close_up),
+       sheet.say("page.edges.inner", {{"first", number(loop_up_number(trail_of(sheet, close_up), shared.first, close_up.first))},
+                                      {"second", number(loop_up_number(trail_of(sheet, close_up), shared.last, close_up.first))}}),
+       sheet.say("page.edges.inner.next", {{"before", number(loop_down_number(trail_of(sheet, close_up), shared.first, close_up.first))},
+                                           {"down", number(loop_down_number(trail_of(sheet, close_up), shared.last, close_up.first))},
+                                           {"n", threads_over(stitches[shared.last])}})}));
 }
 
 std::string like_words(const Sheet& sheet, const guide::CloseUp& close_up) {
@@ -93,7 +95,17 @@ std::string like_words(const Sheet& sheet, const guide::CloseUp& close_up) {
   return sheet.say("page.like", {{"letter", like.letter}, {"lesson", std::int64_t{like.lesson}}});
 }
 
-std::int64_t last_up(const guide::CloseUp& close_up) { return loop_up_number(close_up.last, close_up.first); }
+std::int64_t last_up(const Sheet& sheet, const guide::CloseUp& close_up) {
+  return loop_up_number(trail_of(sheet, close_up), close_up.last, close_up.first);
+}
+
+/// The close-up in which the edge began, where it is on the same sheet.
+const guide::CloseUp* start_of(const Sheet& sheet, const guide::CloseUp& close_up) {
+  for (const guide::CloseUp& other : sheet.plan.close_ups)
+    if (other.lesson == close_up.lesson && other.trail == close_up.trail && other.shows == guide::Shows::start && other.first == 0)
+      return &other;
+  return nullptr;
+}
 
 }  // namespace
 
@@ -117,16 +129,33 @@ void tell_edge_corner(const Sheet& sheet, const guide::CloseUp& close_up, Tellin
 }
 
 void tell_edge_join(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const std::int64_t up = last_up(sheet, close_up);
+  const guide::CloseUp* start = start_of(sheet, close_up);
+  words::Arguments arguments{{"up", up}, {"down", up + 1}};
+  if (start) arguments.insert_or_assign("letter", start->letter);
   telling.heading(sheet.say("page.edges.join.title"));
-  telling.paragraph(stitches_between(sheet, close_up));
-  telling.paragraph(sentences({sheet.say("page.edges.join", {{"up", last_up(close_up)}}), sheet.say("page.join.closed")}));
+  telling.paragraph(sentences({stitches_between(sheet, close_up), sheet.say(start ? "page.edges.join.start" : "page.edges.join", arguments),
+                               sheet.say("page.join.closed")}));
 }
 
 void tell_edge_end(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
   const bool ends = close_up.last + 1 == static_cast<int>(trail_of(sheet, close_up).stitches.size());
+  const std::int64_t up = last_up(sheet, close_up);
   telling.heading(sheet.say(ends ? "page.edges.end.title" : "page.end.today.title"));
-  telling.paragraph(
-      sentences({stitches_between(sheet, close_up), sheet.say(ends ? "page.edges.end" : "page.edges.today", {{"up", last_up(close_up)}})}));
+  telling.paragraph(sentences({stitches_between(sheet, close_up), ends ? sheet.say("page.edges.end", {{"up", up}, {"down", up + 1}})
+                                                                       : sheet.say("page.edges.today", {{"up", up}})}));
+}
+
+void tell_edge_thread(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {
+  const trail::Trail& trail = trail_of(sheet, close_up);
+  const int change = *std::upper_bound(trail.ends.begin(), trail.ends.end(), close_up.first);
+  const std::int64_t next = loop_down_number(trail, change, close_up.first);
+  telling.heading(sheet.say("page.edges.thread.title"));
+  telling.paragraph(sentences({sheet.say("page.edges.thread.old", {{"up", next - 3}, {"down", next - 2}}),
+                               sheet.say("page.edges.thread.new", {{"up", next - 1}, {"next", next}, {"again", next + 1}})}));
+  const auto places = static_cast<std::int64_t>(close_up.stands_for.size());
+  telling.paragraph(sheet.say("page.edges.thread.places", {{"n", places}, {"letter", close_up.letter}}));
+  telling.paragraph(like_words(sheet, close_up));
 }
 
 }  // namespace picture

@@ -103,6 +103,9 @@ Telling tell_close_up(const Sheet& sheet, const guide::CloseUp& close_up, const 
     case guide::Shows::second_pass:
       tell_second_pass(sheet, close_up, telling);
       break;
+    case guide::Shows::new_thread:
+      tell_edge_thread(sheet, close_up, telling);
+      break;
     case guide::Shows::join:
       tell_join(sheet, close_up, telling);
       break;

@@ -4,6 +4,7 @@
 
 #include "list/bounds.h"
 #include "picture/back.h"
+#include "picture/cut_out.h"
 #include "picture/fold.h"
 #include "picture/grid.h"
 #include "picture/ink.h"
@@ -42,7 +43,7 @@ class Window {
     picture_.height = view_.height();
     picture_.scale = order.scale;
     picture_.window = order.window;
-    holes_ = numbers_of(trail_, order.first, order.last);
+    holes_ = numbers_of(trail_, order.first, order.last, order.ending);
     seen_ = stitches_in(sheet.course, sheet.plan, order.window.widened(1), order.moment);
     const Rect inside = grown(view_.rect(), -0.4);  // what only touches the frame is not to be seen
     std::erase_if(seen_, [&](const Seen& s) { return !meet(inside, capsule(s)); });
@@ -64,6 +65,7 @@ class Window {
     draw_landmarks();
     draw_holes();
     if (order_.loop) draw_loop();
+    if (order_.cut) draw_cut(list(), view_, trail_), use(Mark::cut);
     if (!ruler_.lines.empty()) picture::draw_ruler(list(), ruler_, sheet_.styles.ruler), use(Mark::ruler);
     draw_numbers();
     clip_out(list());

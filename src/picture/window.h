@@ -6,6 +6,7 @@
 
 #include "picture/labels.h"
 #include "picture/marks.h"
+#include "picture/numbering.h"
 #include "picture/sheet.h"
 
 namespace picture {
@@ -27,11 +28,13 @@ struct WindowOrder {
   std::string letter;
   int trail = 0;
   int first = 0, last = 0;  ///< stitches that are numbered
+  Ending ending = Ending::left_out;
   Moment moment;
   const guide::Count* count = nullptr;  ///< drawn as a ruler
   const guide::Count* proof = nullptr;  ///< its landmark is marked
   list::TypeStyle number;
   bool loop = false;   ///< the stitch after `last` is shown being made, the thread under the needle
+  bool cut = false;    ///< with the line along which the piece is cut out of the cloth
   bool bare = false;   ///< without other parts' stitches that are not there yet
   bool draft = false;  ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };

@@ -57,9 +57,11 @@ std::vector<guide::Section> LayOut::place(const trail::Trail& trail, const stitc
 std::vector<int> craft_order(const course::Course& course) {
   std::vector<int> order(course.parts.size());
   std::iota(order.begin(), order.end(), 0);
+  const bool before_cutting = course.choices.habits.edge == course::EdgeWhen::before_cutting;
   const auto rank = [&](int part) {
     const stitch::Kind* kind = stitch::find_kind(course.parts[part].kind);
-    return kind ? kind->craft_rank : 0;
+    if (kind && kind->by_edge_habit) return before_cutting ? 1.5 : 2.5;
+    return kind ? double(kind->craft_rank) : 0.0;
   };
   std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return rank(a) < rank(b); });
   return order;

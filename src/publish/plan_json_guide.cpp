@@ -70,6 +70,7 @@ std::string_view shows_name(guide::Shows shows) {
     case guide::Shows::corner: return "corner";
     case guide::Shows::step_back: return "step back";
     case guide::Shows::second_pass: return "second pass";
+    case guide::Shows::new_thread: return "new thread";
     case guide::Shows::join: return "join";
     case guide::Shows::end: return "end";
   }

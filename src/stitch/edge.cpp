@@ -208,7 +208,7 @@ Kind edge_kind() {
           .keys = {required_hole("start"), required_path("path"), word("out", "left", {"left", "right"}),
                    whole("over", 4, least_over, most_over)},
           .build = build,
-          .craft_rank = 2,
+          .by_edge_habit = true,
           .stitches_a_minute = 5};  // an assumption, no source
 }
 

@@ -189,6 +189,7 @@ struct Kind {
   std::vector<KeySpec> keys;
   Outcome (*build)(const Values& values) = nullptr;
   int craft_rank = 1;  ///< place in the craft's order where no lesson is written: 0 blocks, 1 surface stitches, 2 cutting
+  bool by_edge_habit = false;  ///< it comes after all surface stitches: before what is cut or after it, as the teacher's habit `edge` says
   double stitches_a_minute = 6;  ///< or snips; teacher's own setting; this default is an assumption, no source
   cloth::Hole middle_of_first{};  ///< from the start hole to where a hand would hold the first piece of it
   bool needle_in_middle = false;  ///< takes the teacher's habit `eyelet_needle` as the value of that name: "down" or "up"

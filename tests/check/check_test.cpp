@@ -49,6 +49,25 @@ TEST_CASE("row-shrinks: a square too small for its inner rows stops, the part ke
   CHECK(course.parts[0].work.stitches.size() == 8);
 }
 
+TEST_CASE("edge-crosses-itself: an edge over its own way stops") {
+  const auto snags = snags_of(course_of(part_text("hem", "edge", "[0, 0]", "path = \"E 40, S 20, W 20, N 40\"")));
+  REQUIRE(snags.size() == 1);
+  CHECK(snags[0].rule == "edge-crosses-itself");
+  CHECK(snags[0].severity == check::Severity::stop);
+}
+
+TEST_CASE("cut-out-last: stitching after the cutting out stops, the wash after it is asked about") {  // Archer 1911, ch. XII: last of all
+  const std::string hem = part_text("hem", "edge", "[-60, -60]", "path = \"E 120, S 120, W 120, N 120\"");
+  CHECK(rules_of(course_of(ring + hem + lesson("\"ring\", \"hem\"") + lesson("\"wash\", \"cut out\""))) == "");
+  const auto snags = snags_of(course_of(ring + hem + lesson("\"ring\", \"cut out\", \"wash\"") + lesson("\"hem\"")));
+  REQUIRE(snags.size() == 2);
+  CHECK(snags[0].rule == "cut-out-unwashed");
+  CHECK(snags[0].severity == check::Severity::ask);
+  CHECK(snags[1].rule == "cut-out-last");
+  CHECK(snags[1].severity == check::Severity::stop);
+  CHECK(snags[1].lesson == 2);
+}
+
 TEST_CASE("row-crosses-itself: a line over its own way") {
   CHECK(rules_of(course_of(part_text("eight", "cable", "[0, 0]", "path = \"E 20, S 20, W 10, N 30\"\nrows = 2\nrows_lie = \"left\""))) == "row-crosses-itself");
 }
