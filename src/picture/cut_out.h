@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "picture/view.h"
 #include "picture/window.h"
 
 namespace picture {

@@ -12,7 +12,7 @@
 namespace close_up_checks {
 
 inline std::string shows(const guide::CloseUp& c) {
-  static const char* const words[] = {"start", "corner", "step back", "second pass", "join", "end"};
+  static const char* const words[] = {"start", "corner", "step back", "second pass", "new thread", "join", "end"};
   return words[static_cast<int>(c.shows)];
 }
 

@@ -3,9 +3,10 @@
 
 #include <cmath>
 
-#include "course_text.h"
+#include "pages_of.h"
 #include "picture/cut_out.h"
 #include "picture/numbering.h"
+#include "picture/overlaps.h"
 #include "plan/plan.h"
 
 namespace {
@@ -46,7 +47,7 @@ TEST_CASE("odd numbers come up on the ridge, even ones go down inside; 1 and 3 a
 
 TEST_CASE("an outer corner: five even numbers in the corner hole; an inner one: two odd ones on the ridge") {
   const trail::Trail outer = edge("E 10, S 10", "out = \"left\"");
-  CHECK(text_at(picture::numbers_of(outer, 8, 16), {10, 0}) == "6, 8, 10, 12, 14");
+  CHECK(text_at(picture::numbers_of(outer, 8, 16), {10, 0}) == "6, 8 … 14");
   const trail::Trail inner = edge("E 10, N 10", "out = \"left\"");
   CHECK(text_at(picture::numbers_of(inner, 4, 9), {6, -4}) == "7, 9");
 }
@@ -86,4 +87,24 @@ TEST_CASE("the cutting line lies outside the ridge and keeps off every stitch") 
       for (const picture::CutPoint& p : line)
         for (const trail::Worked& w : trail.stitches) CHECK(distance(p, {w.up, w.down}) > 0.5);
     }
+}
+
+TEST_CASE("pages of edges have nothing on anything, either hand, either type, the cutting out too") {
+  const std::string ring = part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 8, SE 7, SW 7, NW 6\"");
+  const std::string square = part_text("hem", "edge", "[-20, -50]", "path = \"E 90, S 90, W 90, N 90\"");
+  const std::string steps = part_text("hem", "edge", "[-12, 8]",
+                                      "path = \"N 12, 5 x (E 8, N 8), E 28, 5 x (S 8, E 8), S 28, 5 x (W 8, S 8), W 28, 5 x (N 8, W 8), N 16\"");
+  const std::string open = part_text("hem", "edge", "[-20, 40]", "path = \"E 60, N 30, E 20, N 40\"\nout = \"right\"\nover = 5");
+  const std::string lessons = "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"hem\"]\n[[lesson]]\nwork = [\"wash\", \"cut out\"]\n";
+  for (const std::string& hem : {square, steps, open}) {
+    const course::Course course = course_of(ring + hem + lessons);
+    const plan::Plan plan = test::planned(course);
+    for (const say::Hand hand : {say::Hand::right, say::Hand::left})
+      for (const picture::Print print : {picture::Print::normal, picture::Print::large})
+        for (const list::List& page : test::pages(course, plan, {hand, print}))
+          for (const std::string& fault : picture::overlaps(page, test::type())) {
+            CAPTURE(hem);
+            CHECK(fault == "");
+          }
+  }
 }
