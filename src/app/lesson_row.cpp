@@ -11,7 +11,7 @@ namespace {
 constexpr const char* carried = "lesson";
 
 void minutes_bar(const Desk& desk, const plan::LessonPlan& lesson, ImVec2 at, float width) {
-  const double share = lesson.minutes / std::max(1, lesson.minutes_given);
+  const double share = lesson.minutes / std::max(1.0, lesson.room);
   const bool over = share > 1.02;
   ImDrawList& draw = *ImGui::GetWindowDrawList();
   const float h = 7 * desk.scale;
@@ -117,7 +117,7 @@ void card(Desk& desk, const plan::LessonPlan& lesson, float width, float height)
   const std::string minutes = desk.say("desk.minutes", {{"n", static_cast<std::int64_t>(lesson.minutes + 0.5)}});
   const float minutes_w = ImGui::CalcTextSize(minutes.c_str()).x;
   const float base = at.y + height - pad - 10 * s;
-  draw.AddText({at.x + width - pad - minutes_w, base - 5 * s}, paint(lesson.minutes > lesson.minutes_given * 1.02 ? desk.theme.accent : desk.theme.ink), minutes.c_str());
+  draw.AddText({at.x + width - pad - minutes_w, base - 5 * s}, paint(lesson.minutes > lesson.room * 1.02 ? desk.theme.accent : desk.theme.ink), minutes.c_str());
   ImGui::PopFont();
   minutes_bar(desk, lesson, {at.x + pad, base}, width - 3 * pad - minutes_w);
   mark_stop(desk, lesson.number, at, width, height, hovered);

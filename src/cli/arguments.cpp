@@ -60,6 +60,12 @@ void add_commands(CLI::App& app, Options& options) {
   one_file(supplies, options, course);
   supplies->add_option("--as", options.list_form, "text, or csv for a spreadsheet")->check(CLI::IsMember({"text", "csv"}))->capture_default_str();
 
+  auto* split = command(app, "split", "Part the work into lessons; those that are locked stay. Prints the file",
+                        "tellekant split frost.course.toml --lessons 6 --write", options);
+  one_file(split, options, course);
+  split->add_option("--lessons", options.lessons, "how many; the course's own where left out")->check(CLI::Range(1, 200));
+  split->add_flag("--write", options.write, "replace the file");
+
   auto* tidy = command(app, "tidy", "Print the file in its canonical form, comments kept", "tellekant tidy frost.course.toml --write", options);
   one_file(tidy, options, course);
   tidy->add_flag("--write", options.write, "replace the file");

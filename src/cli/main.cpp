@@ -13,6 +13,7 @@ int main(int count, char** arguments) {
                                                                         {"plan", cli::run_plan},
                                                                         {"handouts", cli::run_handouts},
                                                                         {"calendar", cli::run_calendar},
+                                                                        {"split", cli::run_split},
                                                                         {"supplies", cli::run_supplies},
                                                                         {"tidy", cli::run_tidy},
                                                                         {"new", cli::run_new}};

@@ -10,7 +10,7 @@ namespace cli {
 enum ExitCode { fine = 0, stopped = 1, bad_call = 2, not_written = 3 };
 
 struct Options {
-  std::string command;             ///< check, plan, handouts, calendar, supplies, tidy, new
+  std::string command;             ///< check, plan, handouts, calendar, supplies, split, tidy, new
   std::vector<std::string> files;  ///< one, or several for check
   std::string into;                ///< handouts: the folder
   std::optional<int> lesson;
@@ -20,7 +20,8 @@ struct Options {
   std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;
   double dpi = 300;
-  bool write = false;  ///< tidy
+  std::optional<int> lessons;  ///< split: how many
+  bool write = false;          ///< tidy, split
   bool quiet = false, verbose = false;
 };
 
@@ -35,6 +36,7 @@ int run_check(const Options& options);
 int run_plan(const Options& options);
 int run_handouts(const Options& options);
 int run_calendar(const Options& options);
+int run_split(const Options& options);
 int run_supplies(const Options& options);
 int run_tidy(const Options& options);
 int run_new(const Options& options);

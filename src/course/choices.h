@@ -12,6 +12,7 @@ enum class Paper { a4, letter };
 enum class Line { thread, hole };      ///< what a line of the printed grid stands for
 enum class Begin { middle, edges };    ///< where the first count of the course starts
 enum class EdgeWhen { before_cutting, after_cutting };
+enum class Pace { practised, beginner };
 enum class EyeletNeedle { down_in_the_middle, up_in_the_middle };
 
 /// Seconds of care a count asks for; the weights are ours and can be set. They rest on counting by eye: up to 4 things are seen at
@@ -34,6 +35,9 @@ struct Habits {
   double back_limit = 12;  ///< threads
   std::map<std::string, double> length_cm;           ///< by kind, where it differs from working_length_cm
   std::map<std::string, double> stitches_a_minute;   ///< by kind, where the teacher set it
+  Pace pace = Pace::practised;                       ///< of the class: which of the assumed speeds hold
+  std::map<std::string, double> assumed_speeds;      ///< by kind, from the table in assets/, for this pace
+  double class_share = 0.6;                          ///< of a class's minutes: the share in which students stitch
   EdgeWhen edge = EdgeWhen::before_cutting;
   EyeletNeedle eyelet_needle = EyeletNeedle::down_in_the_middle;
   CountCost count_cost;

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "cloth/hole.h"
+#include "course/course.h"
 
 namespace file {
 
@@ -33,6 +34,8 @@ std::optional<std::string> without_key(std::string_view text, const TableName& t
 /// A new table of a list ("part", "lesson") before the n-th one, or behind the last; or a single table ("habits", "thread.fine") behind the rest.
 std::optional<std::string> with_table(std::string_view text, const TableName& before, const std::vector<Pair>& pairs);
 std::optional<std::string> without_table(std::string_view text, const TableName& table);
+/// The lessons with this work: those that are locked stay, further ones come behind the last. `course` is what the text says.
+std::optional<std::string> with_lessons(std::string_view text, const course::Course& course, const std::vector<std::vector<std::string>>& work);
 /// Moves the n-th table of a list so that it becomes number `to`.
 std::optional<std::string> with_table_moved(std::string_view text, const TableName& table, int to);
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "file/schema.h"
+#include "file/speeds.h"
 #include "file/table_reader.h"
 #include "file/tables.h"
 
@@ -82,6 +83,7 @@ void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {
 }  // namespace
 
 void read_habits_table(const Entry* entry, Reading& reading) {
+  reading.course.choices.habits.assumed_speeds = assumed_speeds().practised;
   const auto site = table_at(entry, "[habits]", reading.faults);
   if (!site) return;
   const TableReader table(*site, reading.faults);
@@ -92,6 +94,10 @@ void read_habits_table(const Entry* entry, Reading& reading) {
   table.number("take_up", 0, 1, habits.take_up);
   table.number("waste", 0, 1, habits.waste);
   table.number("back_limit", 5, 100, habits.back_limit);
+  table.number("class_share", 0.05, 1, habits.class_share);
+  using course::Pace;
+  table.word<Pace>("pace", {{"practised", Pace::practised}, {"beginner", Pace::beginner}}, habits.pace);
+  if (habits.pace == Pace::beginner) habits.assumed_speeds = assumed_speeds().beginner;
   using course::EdgeWhen, course::EyeletNeedle;
   table.word<EdgeWhen>("edge", {{"before cutting", EdgeWhen::before_cutting}, {"after", EdgeWhen::after_cutting}}, habits.edge);
   table.word<EyeletNeedle>("eyelet_needle",

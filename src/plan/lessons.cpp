@@ -5,6 +5,7 @@
 
 #include "course/calendar.h"
 #include "plan/counts.h"
+#include "plan/lay_out.h"
 
 namespace plan {
 namespace {
@@ -80,11 +81,12 @@ void add_cutting(const course::Course& course, const Plan& plan, int c, LessonPl
   lesson.minutes += static_cast<double>(cut.cutting.cuts.size()) / speed(course, part.kind);
 }
 
-void from_written(const course::Lesson& written, LessonPlan& lesson) {
+void from_written(const course::Course& course, const course::Lesson& written, LessonPlan& lesson) {
   lesson.title = written.title;
   lesson.notes = written.notes;
   lesson.place = written.place;
   if (written.minutes) lesson.minutes_given = *written.minutes;
+  lesson.room = room(course, lesson.minutes_given);
   for (const course::WorkItem& work : written.work)
     if (work.part < 0) lesson.work.push_back(work.text);
 }
@@ -101,11 +103,12 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     lesson.date = days[i];
     lesson.start = course.start_time;
     lesson.minutes_given = course.minutes;
+    lesson.room = room(course, lesson.minutes_given);
     for (const Use& use : uses[i]) add_section(course, plan, use, lesson);
     lesson.work = work_of(course, passes, plan, uses[i]);
     for (int c = 0; c < static_cast<int>(plan.cuttings.size()); ++c)
       if (plan.cuttings[static_cast<std::size_t>(c)].lesson == i + 1) add_cutting(course, plan, c, lesson);
-    if (i < static_cast<int>(course.lessons.size())) from_written(course.lessons[i], lesson);
+    if (i < static_cast<int>(course.lessons.size())) from_written(course, course.lessons[i], lesson);
     plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
     plan.lessons.push_back(std::move(lesson));
   }

@@ -1,6 +1,7 @@
-// The order in which everything is worked out: passes, their sections, their starts (each from what is stitched by then), then counts, marks,
-// close-ups and lessons.
+// The order in which everything is worked out: passes, their sections, their starts (each from what is stitched by then), then counts,
+// marks, close-ups and lessons.
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 #include "plan/cuttings.h"
@@ -15,15 +16,16 @@ namespace {
 
 class Maker {
  public:
-  Maker(const course::Course& course, std::stop_token stop) : course_(course), stop_(std::move(stop)) {
+  Maker(const course::Course& course, std::stop_token stop, Lessons lessons) : course_(course), stop_(std::move(stop)), lessons_(lessons) {
     rules_.back_limit = course.choices.habits.back_limit;
+    on_cloth_.emplace(course_, std::vector<guide::PlacedTrail>{});
   }
 
   base::Result<Plan> make() {
     passes_ = passes_of(course_);
     trail_of_.assign(passes_.size(), -1);
     plan_.cuttings = cuttings_of(course_);
-    course_.lessons.empty() ? plan_laid_out() : plan_as_written();
+    lessons_ == Lessons::split_again || course_.lessons.empty() ? plan_split() : plan_as_written();
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     order_by_part();
     plan_cuttings(course_, plan_);
@@ -53,15 +55,22 @@ class Maker {
     const course::Part& part = course_.parts[of.part];
     const trail::Round round = trail::plan_round(pass(of), rules_);
     const auto begin_at = of.pass == 1 && of.place == 0 ? part.begin_at : std::nullopt;
-    const guide::Start start = guide::choose_start(round, on_cloth_, now, begin_at);
+    const guide::Start start = guide::choose_start(round, *on_cloth_, now, begin_at);
     if (start.begin_at_missed) begin_missed(of, start);
     return trail::make_trail(round, start.stitch, rules_, lengths(part));
   }
 
   void begin_missed(const PassOf& of, const guide::Start& start) {
     const course::Part& part = course_.parts[of.part];
-    Finding finding{.rule = "begin-at-missed", .stops = false, .part = of.part, .lesson = 0, .at = part.begin_at, .also_at = start.nearest,
-                    .words = {{"part", part.name}}, .numbers = {}, .place = place_of(part, "begin_at")};
+    Finding finding{.rule = "begin-at-missed",
+                    .stops = false,
+                    .part = of.part,
+                    .lesson = 0,
+                    .at = part.begin_at,
+                    .also_at = start.nearest,
+                    .words = {{"part", part.name}},
+                    .numbers = {},
+                    .place = place_of(part, "begin_at")};
     if (start.nearest) finding.numbers = {{"x", start.nearest->x}, {"y", start.nearest->y}};
     plan_.findings.push_back(std::move(finding));
   }
@@ -75,7 +84,6 @@ class Maker {
     const PassOf& of = passes_[i];
     trail_of_[i] = static_cast<int>(plan_.trails.size());
     plan_.trails.push_back({of.part, of.pass, of.place, std::move(trail), of.sections});
-    on_cloth_.add(plan_.trails.back());
   }
 
   void plan_as_written() {
@@ -90,32 +98,138 @@ class Maker {
     for (const std::size_t i : order) {
       if (stop_.stop_requested()) return;
       keep(i, started(passes_[i], begins(i)));
+      on_cloth_->add(plan_.trails.back());
     }
   }
 
-  void plan_laid_out() {
-    double minutes = 0;
-    for (const PassOf& of : passes_) minutes += of.stitches / speed(course_, course_.parts[of.part].kind);
-    LayOut lay_out(course_, minutes);
+  /// Trails first, in the craft's order; then their stretches are given to lessons, and what is on the cloth when is put right.
+  void plan_split() {
+    schedule_written(course_, passes_, plan_.cuttings, plan_.findings, Which::locked);
+    LayOut lay_out(course_);
+    remember_lessons(lay_out);
+    const std::vector<std::size_t> order = lots_in_craft_order();
+    for (std::size_t n = 0; n < order.size(); ++n) {
+      if (stop_.stop_requested()) return;
+      const std::size_t lot = order[n];
+      lot < passes_.size() ? add_pass(lay_out, lot, static_cast<int>(n)) : add_cutting(lay_out, lot);
+    }
+    lay_out.split();
+    on_cloth_.emplace(course_, std::vector<guide::PlacedTrail>{});
+    for (const std::size_t lot : order) put_right(lay_out, lot);
+    plan_.split = lay_out.report();
+    tell_of_split();
+  }
+
+  void add_pass(LayOut& lay_out, std::size_t i, int item) {
+    trail::Trail trail = started(passes_[i], {1, item, 0});
+    add_free_stretches(lay_out, i, trail);
+    keep(i, std::move(trail));
+    plan_.trails.back().sections = {{1, item, 0, passes_[i].stitches - 1}};
+    on_cloth_->add(plan_.trails.back());
+  }
+
+  PartCutting& cutting_of(std::size_t lot) { return plan_.cuttings[lot - passes_.size()]; }
+
+  void add_cutting(LayOut& lay_out, std::size_t lot) {
+    const PartCutting& cut = cutting_of(lot);
+    if (cut.lesson > 0) return;  // in a locked lesson
+    const std::string& kind = course_.parts[cut.part].kind;
+    lay_out.between(1, course::lesson_limit + 1);
+    lay_out.add_whole(static_cast<int>(lot), static_cast<double>(cut.cutting.cuts.size()) / speed(course_, kind), kind);
+  }
+
+  /// Passes by their index; behind them the cuttings.
+  std::vector<std::size_t> lots_in_craft_order() const {
     std::vector<std::vector<std::size_t>> of_part(course_.parts.size());
     for (std::size_t i = 0; i < passes_.size(); ++i) of_part[passes_[i].part].push_back(i);
-    for (const int part : craft_order(course_)) {
-      for (const std::size_t i : of_part[part]) {
-        if (stop_.stop_requested()) return;
-        trail::Trail trail = started(passes_[i], lay_out.next());
-        passes_[i].sections = lay_out.place(trail, pass(passes_[i]), speed(course_, course_.parts[part].kind));
-        keep(i, std::move(trail));
+    for (std::size_t c = 0; c < plan_.cuttings.size(); ++c) of_part[plan_.cuttings[c].part].push_back(passes_.size() + c);
+    std::vector<std::size_t> order;
+    for (const int part : craft_order(course_)) order.insert(order.end(), of_part[part].begin(), of_part[part].end());
+    return order;
+  }
+
+  /// Where the teacher's lessons, locked or not, have each stitch and each cutting now.
+  void remember_lessons(LayOut& lay_out) const {
+    if (course_.lessons.empty()) return;
+    std::vector<PassOf> before = passes_of(course_);
+    std::vector<PartCutting> cuttings = plan_.cuttings;
+    for (PartCutting& cut : cuttings) cut.lesson = 0;
+    std::vector<Finding> known_already;
+    schedule_written(course_, before, cuttings, known_already);
+    for (std::size_t i = 0; i < before.size(); ++i) {
+      std::vector<int> lesson(static_cast<std::size_t>(before[i].stitches), 0);
+      for (const guide::Section& section : before[i].sections)
+        std::fill(lesson.begin() + section.first, lesson.begin() + section.last + 1, section.lesson);
+      lay_out.remember(static_cast<int>(i), std::move(lesson));
+    }
+    for (std::size_t c = 0; c < cuttings.size(); ++c) lay_out.remember(static_cast<int>(before.size() + c), {cuttings[c].lesson});
+  }
+
+  /// What no locked lesson has, each stretch between the locked work of its part before and after it.
+  void add_free_stretches(LayOut& lay_out, std::size_t i, const trail::Trail& trail) const {
+    const std::string& kind = course_.parts[passes_[i].part].kind;
+    const auto& locked = passes_[i].sections;
+    int first = 0;
+    for (std::size_t s = 0; s <= locked.size(); ++s) {
+      const int last = s < locked.size() ? locked[s].first - 1 : passes_[i].stitches - 1;
+      if (first <= last) {
+        const auto [earliest, latest] = locked_round(i, first);
+        lay_out.between(earliest, latest);
+        lay_out.add(static_cast<int>(i), trail, pass(passes_[i]), kind, {first, last});
+      }
+      if (s < locked.size()) first = locked[s].last + 1;
+    }
+  }
+
+  std::pair<int, int> locked_round(std::size_t i, int stitch) const {
+    int earliest = 1, latest = course::lesson_limit + 1;
+    if (course_.lessons.empty()) return {earliest, latest};
+    for (const PassOf& other : passes_) {
+      if (other.part != passes_[i].part || other.place != passes_[i].place) continue;
+      for (const guide::Section& section : other.sections) {
+        const bool before = std::pair(other.pass, section.first) < std::pair(passes_[i].pass, stitch);
+        before ? earliest = std::max(earliest, section.lesson) : latest = std::min(latest, section.lesson);
       }
     }
-    for (PartCutting& cut : plan_.cuttings) {
-      const auto snips = static_cast<double>(cut.cutting.cuts.size());
-      const guide::When when = lay_out.place_whole(snips / speed(course_, course_.parts[cut.part].kind));
+    return {earliest, latest};
+  }
+
+  void put_right(const LayOut& lay_out, std::size_t i) {
+    if (i >= passes_.size()) {
+      PartCutting& cut = cutting_of(i);
+      if (cut.lesson > 0) return;
+      const guide::When when = lay_out.when(static_cast<int>(i));
       cut.lesson = when.lesson;
       cut.item = when.item;
+      return;
     }
-    if (lay_out.overflowed())
-      plan_.findings.push_back({.rule = "too-many-lessons", .stops = false, .part = -1, .lesson = course::lesson_limit, .at = {}, .also_at = {},
-                                .words = {}, .numbers = {{"limit", course::lesson_limit}}, .place = {}});
+    auto& sections = passes_[i].sections;
+    const auto free = lay_out.sections(static_cast<int>(i));
+    sections.insert(sections.end(), free.begin(), free.end());
+    std::sort(sections.begin(), sections.end(), [](const guide::Section& a, const guide::Section& b) { return a.first < b.first; });
+    guide::PlacedTrail& trail = plan_.trails[trail_of_[i]];
+    trail.sections = sections;
+    on_cloth_->add(trail);
+  }
+
+  void tell_of_split() {
+    if (plan_.split.over <= 0) return;
+    const SplitReport& s = plan_.split;
+    const bool limit = !course_.lessons_wanted && s.lessons >= course::lesson_limit;
+    plan_.findings.push_back({.rule = limit ? "too-many-lessons" : "split-impossible",
+                              .stops = false,
+                              .part = -1,
+                              .lesson = 0,
+                              .at = {},
+                              .also_at = {},
+                              .words = {},
+                              .numbers = {{"limit", course::lesson_limit},
+                                          {"lessons", s.lessons},
+                                          {"n", static_cast<std::int64_t>(std::ceil(s.over))},
+                                          {"more_lessons", s.more_lessons},
+                                          {"more_minutes", s.more_minutes},
+                                          {"home", course_.home_minutes + s.more_home}},
+                              .place = {}});
   }
 
   /// Trails were planned in the order of the work; the plan lists them by part and pass.
@@ -143,11 +257,17 @@ class Maker {
     const course::Part& part = course_.parts[trail.part];
     const cloth::Hole hole = trail.trail.stitches[section.first].up;
     const bool very_first = trail.pass == 1 && trail.place == 0 && section.first == 0;
-    auto found = on_cloth_.find(hole, {section.lesson, section.item, section.first}, very_first ? part.count_from : std::nullopt);
+    auto found = on_cloth_->find(hole, {section.lesson, section.item, section.first}, very_first ? part.count_from : std::nullopt);
     if (found.own_landmark_missing)
-      plan_.findings.push_back({.rule = "count-from-missing", .stops = false, .part = trail.part, .lesson = section.lesson, .at = part.count_from,
-                                .also_at = hole, .words = {{"part", part.name}},
-                                .numbers = {{"x", part.count_from->x}, {"y", part.count_from->y}}, .place = place_of(part, "count_from")});
+      plan_.findings.push_back({.rule = "count-from-missing",
+                                .stops = false,
+                                .part = trail.part,
+                                .lesson = section.lesson,
+                                .at = part.count_from,
+                                .also_at = hole,
+                                .words = {{"part", part.name}},
+                                .numbers = {{"x", part.count_from->x}, {"y", part.count_from->y}},
+                                .place = place_of(part, "count_from")});
     plan_.count_ins.push_back(
         {t, s, section.lesson, section.first, hole, std::move(found.count), std::move(found.proof), std::move(found.others)});
   }
@@ -157,7 +277,7 @@ class Maker {
     const guide::Section& section = trail.sections[0];
     for (const stitch::Corner& corner : course_.parts[trail.part].work.corners) {
       if (corner.place != trail.place) continue;
-      auto found = on_cloth_.find(corner.hole, {section.lesson, section.item, 0});
+      auto found = on_cloth_->find(corner.hole, {section.lesson, section.item, 0});
       plan_.marks.push_back({trail.part, trail.place, section.lesson, corner.hole, std::move(found.count)});
     }
   }
@@ -171,15 +291,18 @@ class Maker {
 
   const course::Course& course_;
   std::stop_token stop_;
+  Lessons lessons_;
   trail::Rules rules_;
   std::vector<PassOf> passes_;
   std::vector<int> trail_of_;
-  guide::OnCloth on_cloth_{course_, {}};
+  std::optional<guide::OnCloth> on_cloth_;
   Plan plan_;
 };
 
 }  // namespace
 
-base::Result<Plan> make_plan(const course::Course& course, std::stop_token stop) { return Maker(course, std::move(stop)).make(); }
+base::Result<Plan> make_plan(const course::Course& course, std::stop_token stop, Lessons lessons) {
+  return Maker(course, std::move(stop), lessons).make();
+}
 
 }  // namespace plan

@@ -21,6 +21,7 @@ struct LessonPlan {
   std::string start;
   int minutes_given = 90;  ///< class time
   double minutes = 0;      ///< worked out from speeds
+  double room = 54;        ///< minutes of stitching that the lesson has: its class's share and the home work that follows
   std::string notes;
   std::vector<std::string> work;  ///< for the plan: one entry a section
   std::vector<std::pair<int, int>> sections;  ///< (trail, section) in order
@@ -92,6 +93,15 @@ struct Supplies {
   bool tacking_thread = false;  ///< for lines marked beforehand
 };
 
+/// How the work was parted into lessons where the program did it.
+struct SplitReport {
+  int lessons = 0;    ///< that took work; 0: the teacher parted it
+  double cost = 0;    ///< of the split, in minutes (see split.h)
+  double bound = 0;   ///< no split of the same order costs less by more than this; 0: it is the best
+  double over = 0;    ///< minutes that the lessons lack
+  int more_lessons = 0, more_minutes = 0, more_home = 0;  ///< where they lack some: each by itself would do; minutes a lesson
+};
+
 struct Plan {
   std::vector<guide::PlacedTrail> trails;
   std::vector<std::vector<guide::Anchor>> anchors;  ///< for each trail
@@ -102,10 +112,16 @@ struct Plan {
   std::vector<LessonPlan> lessons;
   std::vector<std::vector<CountLine>> counts;  ///< for each lesson
   Supplies supplies;
+  SplitReport split;
   std::vector<Finding> findings;
 };
 
+enum class Lessons {
+  as_written,   ///< those of the course; without any, the program parts the work
+  split_again,  ///< the program parts the work anew; locked lessons stay, and little else moves
+};
+
 /// Plans the whole course. Fails only when stopped; what is doubtful is in `findings`.
-base::Result<Plan> make_plan(const course::Course& course, std::stop_token stop = {});
+base::Result<Plan> make_plan(const course::Course& course, std::stop_token stop = {}, Lessons lessons = Lessons::as_written);
 
 }  // namespace plan

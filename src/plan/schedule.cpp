@@ -88,14 +88,14 @@ std::vector<PassOf> passes_of(const course::Course& course) {
 }
 
 void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<PartCutting>& cuttings,
-                      std::vector<Finding>& findings) {
+                      std::vector<Finding>& findings, Which which) {
   std::vector<std::vector<std::size_t>> of_part(course.parts.size());
   for (std::size_t i = 0; i < passes.size(); ++i) of_part[passes[i].part].push_back(i);
   Cursor cursor;
   for (const course::Lesson& lesson : course.lessons) {
     cursor.item = 0;
     for (const course::WorkItem& work : lesson.work) {
-      if (work.part < 0) continue;
+      if (work.part < 0 || (which == Which::locked && !lesson.locked)) continue;
       for (PartCutting& cut : cuttings)
         if (cut.part == work.part) take_cutting(course, work, cut, cursor, findings);
       for (const std::size_t i : of_part[work.part])
@@ -126,6 +126,8 @@ std::string work_text(const course::Course& course, const PassOf& pass, int firs
 double speed(const course::Course& course, std::string_view kind) {
   const auto& own = course.choices.habits.stitches_a_minute;
   if (const auto found = own.find(std::string(kind)); found != own.end()) return found->second;
+  const auto& assumed = course.choices.habits.assumed_speeds;
+  if (const auto found = assumed.find(std::string(kind)); found != assumed.end()) return found->second;
   const stitch::Kind* known = stitch::find_kind(kind);
   return known ? known->stitches_a_minute : stitch::Kind{}.stitches_a_minute;
 }

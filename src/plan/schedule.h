@@ -22,15 +22,17 @@ struct PassOf {
 /// Every pass of every part that can be worked, in order of part, pass and place; no sections yet.
 std::vector<PassOf> passes_of(const course::Course& course);
 
-/// Reads the written lessons into the passes' sections and the cuttings' lessons. A stitch already given to an earlier place is taken out of the later one, and said.
+/// Reads the written lessons into the passes' sections and the cuttings' lessons. A stitch already given to an earlier place is taken out of
+/// the later one, and said. With `locked`, only the lessons that are locked.
+enum class Which { all, locked };
 void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<PartCutting>& cuttings,
-                      std::vector<Finding>& findings);
+                      std::vector<Finding>& findings, Which which = Which::all);
 
 /// "ring", "border / pass 2", "ring / 1..70": the section as the course file would name it.
 /// Stitches are counted through all places of the part.
 std::string work_text(const course::Course& course, const PassOf& pass, int first, int last);
 
-/// Stitches a minute of a kind: the teacher's own, else the kind's default.
+/// Stitches a minute of a kind: the teacher's own, else the one assumed for the class's pace, else the kind's default.
 double speed(const course::Course& course, std::string_view kind);
 
 }  // namespace plan

@@ -142,6 +142,8 @@ void lesson_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesso
   json.key("minutes");
   json.value(lesson.minutes, 1);
   json.member("minutes_given", lesson.minutes_given);
+  json.key("room");
+  json.value(lesson.room, 1);
   json.key("work");
   json.array([&] {
     for (const std::string& work : lesson.work) json.value(std::string_view(work));
@@ -157,6 +159,21 @@ void lesson_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesso
   json.key("lengths");
   json.object([&] {
     for (const auto& [name, n] : lesson.lengths) json.member(name, n);
+  });
+}
+
+void split_of(Json& json, const plan::SplitReport& split) {
+  json.key("split");
+  if (split.lessons == 0) return json.null();
+  json.object([&] {
+    json.member("lessons", split.lessons);
+    for (const auto& [name, minutes] : {std::pair("cost", split.cost), {"bound", split.bound}, {"over", split.over}}) {
+      json.key(name);
+      json.value(minutes, 2);
+    }
+    json.member("more_lessons", split.more_lessons);
+    json.member("more_minutes", split.more_minutes);
+    json.member("more_home", split.more_home);
   });
 }
 
@@ -200,6 +217,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
     json.array([&] {
       for (const plan::LessonPlan& lesson : plan.lessons) json.object([&] { lesson_of(json, plan, lesson, voice); });
     });
+    split_of(json, plan.split);
     write_supplies(json, course, plan, voice);
     json.key("snags");
     json.array([&] {

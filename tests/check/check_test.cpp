@@ -102,7 +102,7 @@ TEST_CASE("lesson-minutes: more work than class time is asked about, with how mu
   REQUIRE(snags.size() == 1);
   CHECK(snags[0].rule == "lesson-minutes");
   CHECK(snags[0].severity == check::Severity::ask);
-  CHECK(snags[0].numbers.at("n") == 30);
+  CHECK(snags[0].numbers.at("n") == 42);  // 60 stitches, a minute each, in 0.6 of 30 minutes
 }
 
 TEST_CASE("lesson-empty, and days: on a holiday, in the wrong order") {

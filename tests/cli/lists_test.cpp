@@ -78,3 +78,19 @@ TEST_CASE("calendar: one event a lesson on standard output; without a day a clea
   CHECK(said.out.find("BEGIN:VCALENDAR\r\n") == 0);
   CHECK(said.out.find("DTSTART;TZID=Europe/Oslo:20270112T183000\r\n") != std::string::npos);
 }
+
+TEST_CASE("split: prints the file with lessons, keeps what is locked, replaces the file when asked") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", small_course);
+  const Said said = call(folder, "split a.course.toml --lessons 2");
+  CHECK(said.code == 0);
+  CHECK(said.out.find("[[lesson]]\nwork = [\"ring / 1..10\"]\n\n[[lesson]]\nwork = [\"ring / 11..20\"]\n") != std::string::npos);
+  CHECK(bytes_of(folder / "a.course.toml") == small_course);
+  CHECK(call(folder, "split a.course.toml --lessons 2 --write").code == 0);
+  CHECK(bytes_of(folder / "a.course.toml") == said.out);
+  CHECK(call(folder, "check a.course.toml").out == "");
+  put(folder, "b.course.toml", small_course + "[[lesson]]\nwork = [\"ring / 1..5\"]\nlocked = true\n[[lesson]]\n");
+  const Said locked = call(folder, "split -", "cat b.course.toml |");
+  CHECK(locked.code == 0);
+  CHECK(locked.out.find("work = [\"ring / 1..5\"]\nlocked = true\n\n[[lesson]]\nwork = [\"ring / 6..20\"]\n") != std::string::npos);
+}
