@@ -82,6 +82,7 @@ Parsed parse(int count, char** arguments) {
   app.require_subcommand(1);
   app.fallthrough();
   app.set_version_flag("--version", std::string("tellekant " TELLEKANT_VERSION ", course file format ") + std::to_string(file::format_version));
+  app.add_option("--language", parsed.options.language, "of pages, lists and snags: en or nb (Norwegian); the course's own where left out")->check(CLI::IsMember({"en", "nb"}));
   app.add_flag("--quiet", parsed.options.quiet, "say nothing but results and errors");
   app.add_flag("--verbose", parsed.options.verbose, "say what took how long");
   app.footer("Example:\n  tellekant handouts frost.course.toml --into pages\n\nExit: 0 fine; 1 something must be put right first; 2 the file or the call is wrong; 3 something could not be written.");

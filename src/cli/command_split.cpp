@@ -47,6 +47,7 @@ int run_split(const Options& options) {
   for (const base::Fault& fault : read.faults) std::fputs(base::render(shown_name(name), *text, fault).c_str(), stderr);
   if (!read.faults.empty()) return bad_call;
   if (options.lessons) read.course.lessons_wanted = options.lessons;
+  if (options.language) read.course.choices.language = *options.language;
   const Stopwatch watch(options, "split");
   const auto plan = plan::make_plan(read.course, {}, plan::Lessons::split_again);
   if (!plan) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
+#include <map>
 
 #include "assets/assets.h"
 #include "base/require.h"
@@ -24,6 +25,7 @@ std::optional<course::Course> open_course(const std::string& file, const Options
     return std::nullopt;
   }
   file::Read read = file::read(*text);
+  if (options.language) read.course.choices.language = *options.language;
   if (read.faults.empty()) return std::move(read.course);
   for (const base::Fault& fault : read.faults) std::fputs(base::render(shown_name(file), *text, fault).c_str(), stderr);
   return std::nullopt;
@@ -52,11 +54,24 @@ std::optional<Checked> plan_and_check(const course::Course& course, const Option
   return checked;
 }
 
+namespace {
+
+words::Phrases table_of(const std::string& language) {
+  const std::string path = "phrases/" + language + ".toml";
+  auto table = words::Phrases::read(assets::table(path), path);
+  base::require(table.has_value(), table ? "" : table.error().what);
+  return std::move(*table);
+}
+
+}  // namespace
+
 const words::Phrases& phrases(const course::Course& course) {
-  static const auto english = words::Phrases::read(assets::table("phrases/en.toml"), "phrases/en.toml");
-  base::require(english.has_value(), english ? "" : english.error().what);
-  (void)course;  // one language so far; the course file offers no other
-  return *english;
+  static const words::Phrases english = table_of("en");
+  static std::map<std::string, words::Phrases> others;
+  const std::string& language = course.choices.language;
+  if (language == english.language()) return english;
+  const auto known = others.find(language);
+  return known != others.end() ? known->second : others.emplace(language, table_of(language).completed_by(english)).first->second;
 }
 
 std::string snag_lines(const std::string& file, const course::Course& course, const std::vector<check::Snag>& snags) {

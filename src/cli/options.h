@@ -20,6 +20,7 @@ struct Options {
   std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;
   double dpi = 300;
+  std::optional<std::string> language;  ///< of pages and lists; the course's own where absent
   std::optional<int> lessons;  ///< split: how many
   bool write = false;          ///< tidy, split
   bool quiet = false, verbose = false;

@@ -77,7 +77,7 @@ void read_course_table(const Entry* entry, Reading& reading) {
   using course::Hand;
   table.word<Hand>("hand", {{"right", Hand::right}, {"left", Hand::left}, {"both", Hand::both}}, course.choices.hand);
   table.word<course::Paper>("paper", {{"A4", course::Paper::a4}, {"Letter", course::Paper::letter}}, course.choices.paper);
-  table.word<std::string>("language", {{"en", "en"}}, course.choices.language);
+  table.word<std::string>("language", {{"en", "en"}, {"nb", "nb"}}, course.choices.language);
   table.whole("home_minutes", 0, 1440, course.home_minutes);
   table.list("seen_before", seen_limit, read_technique, course.seen_before);
   table.refuse_others(course_keys());

@@ -9,8 +9,9 @@ namespace {
 
 // How bad a place to stop is, in minutes: weights of our own.
 constexpr double after_pass = 1, after_leg = 2, within_leg = 4;
-// Places to stop are looked at so many to a lesson; more of them would not be felt.
-constexpr int places_a_lesson = 24;
+// Within a leg a place to stop is looked at every so many minutes; more of them would not be felt. It does not hang on the class's time, so
+// that what would help in a lesson that is too short is told of the same work.
+constexpr double grain = 2;
 
 bool ends_leg(const trail::Trail& trail, int k) { return trail.stitches[k].leg != trail.stitches[k + 1].leg; }
 
@@ -68,7 +69,7 @@ void LayOut::add_unit(Unit unit, double minutes, int technique, double stop_cost
 }
 
 void LayOut::add(int lot, const trail::Trail& trail, const stitch::Pass& pass, const std::string& kind, std::pair<int, int> stitches) {
-  const double a_stitch = 1 / speed(course_, kind), grain = room(course_, course_.minutes) / places_a_lesson;
+  const double a_stitch = 1 / speed(course_, kind);
   const int known = technique(kind), end = static_cast<int>(trail.stitches.size()) - 1;
   double left_out = 0;  // minutes since the last place to stop that is left out
   for (int first = stitches.first, k = first; k <= stitches.second; ++k) {

@@ -67,6 +67,12 @@ std::vector<std::string> Phrases::keys() const {
 
 std::string Phrases::example(std::string_view key) const { return say(key, form(key).example); }
 
+Phrases Phrases::completed_by(const Phrases& other) const {
+  Phrases both = *this;
+  both.forms_.insert(other.forms_.begin(), other.forms_.end());
+  return both;
+}
+
 Phrases Phrases::reworded(const std::function<std::string(std::string_view)>& change) const {
   Phrases other = *this;
   for (std::string& word : other.ordinals_) word = change(word);

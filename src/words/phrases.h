@@ -53,6 +53,9 @@ class Phrases {
   /// The phrase as the table has it; the key must be there.
   const Form& form(std::string_view key) const;
 
+  /// The same table, and what it lacks from another language's: better a foreign sentence than none.
+  Phrases completed_by(const Phrases& other) const;
+
   /// The same table in other words: every run of letters between arguments, and every ordinal, goes through `change`; arguments,
   /// figures and keys stay. (A language made up from this one shows which words of a page did not come from the table.)
   Phrases reworded(const std::function<std::string(std::string_view)>& change) const;

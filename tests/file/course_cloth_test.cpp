@@ -57,7 +57,7 @@ x:10:8: found "lefft"; expected "right", "left" or "both"; did you mean left?
 x:11:9: found "a4"; expected "A4" or "Letter"; did you mean A4?
   paper = "a4"
           ^^^^
-x:12:12: found "no"; expected "en"
+x:12:12: found "no"; expected "en" or "nb"; did you mean nb?
   language = "no"
              ^^^^
 x:13:16: found the number -1; expected a whole number from 0 to 1440
