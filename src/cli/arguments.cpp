@@ -39,9 +39,9 @@ void add_commands(CLI::App& app, Options& options) {
   one_file(handouts, options, course);
   handouts->add_option("--into", options.into, "the folder for the pages; made where it is missing")->required();
   handouts->add_option("--lesson", options.lesson, "only this lesson")->check(CLI::Range(1, 200));
-  handouts->add_option("--as", options.forms, "form of the pages, or several parted by commas: png, one file a page; pdf, one a lesson and one of the course; svg, each close-up by itself")
+  handouts->add_option("--as", options.forms, "form of the pages, or several parted by commas: png, one file a page; pdf, one a lesson and one of the course; svg, each close-up by itself; web, a page a lesson for phone and screen")
       ->delimiter(',')
-      ->check(CLI::IsMember({"png", "pdf", "svg"}))
+      ->check(CLI::IsMember({"png", "pdf", "svg", "web"}))
       ->default_str("png");
   handouts->add_option("--sheets", options.sheets, "pdf: one page on a sheet, two side by side on A3 (fold), or those in the order of a folded booklet")
       ->check(CLI::IsMember({"single", "fold", "booklet"}))

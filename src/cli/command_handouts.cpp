@@ -14,6 +14,7 @@ namespace cli {
 namespace {
 
 publish::Form form_of(const std::string& name) {
+  if (name == "web") return publish::Form::web;
   return name == "pdf" ? publish::Form::pdf : name == "svg" ? publish::Form::svg : publish::Form::png;
 }
 

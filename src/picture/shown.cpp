@@ -32,7 +32,7 @@ class Lesson {
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number) add(close_up);
     add_map();
-    for (Telling telling : {tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_)})
+    for (Telling telling : {tell_other_work(sheet_), tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_)})
       if (!telling.empty()) shown_.rest.push_back(std::move(telling));
     return std::move(shown_);
   }

@@ -202,4 +202,16 @@ Telling tell_notes(const Sheet& sheet) {
   return telling;
 }
 
+Telling tell_other_work(const Sheet& sheet) {
+  Telling telling;
+  for (const std::string& work : sheet.lesson.work) {
+    const std::string key = work == "wash" ? "page.work.wash" : work == "cut out" ? "page.work.cut-out" : "";
+    if (key.empty()) continue;
+    telling.heading(sheet.say(key + ".title"));
+    telling.paragraph(sheet.say(key));
+    if (work == "cut out") telling.strong(sheet.say("page.caution.title")), telling.paragraph(sheet.say("page.caution.scissors"));
+  }
+  return telling;
+}
+
 }  // namespace picture

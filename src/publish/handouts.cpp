@@ -71,6 +71,7 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
     if (!wants(order, Form::svg)) continue;
     if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
   }
+  if (wants(order, Form::web)) add_web(making, all.front(), jobs);
   auto written = print(jobs, types, stop, progress);
   if (written) written->refused = refused(plan, order);
   return written;

@@ -31,7 +31,7 @@ std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan);
 std::string csv_field(std::string_view text);
 
 /// What pages are made into.
-enum class Form { png, pdf, svg };
+enum class Form { png, pdf, svg, web };
 /// How the pages of a PDF lie on the paper: one on a sheet; two side by side on a sheet twice as large (A4: A3), as they are read; the same
 /// in the order of a folded booklet.
 enum class Sheets { single, fold, booklet };
