@@ -13,20 +13,7 @@ namespace paint {
 
 namespace {
 
-void add_number(Bytes& to, std::uint32_t number) {
-  for (int shift = 24; shift >= 0; shift -= 8) to.push_back(static_cast<std::uint8_t>(number >> shift));
-}
-
 void add_bytes(Bytes& to, std::string_view bytes) { to.insert(to.end(), bytes.begin(), bytes.end()); }
-
-/// The checksum is over name and data.
-void add_chunk(Bytes& file, std::string_view name, const Bytes& data) {
-  add_number(file, static_cast<std::uint32_t>(data.size()));
-  const std::size_t start = file.size();
-  add_bytes(file, name);
-  file.insert(file.end(), data.begin(), data.end());
-  add_number(file, libdeflate_crc32(0, file.data() + start, file.size() - start));
-}
 
 bool is_latin1(char32_t point) { return point == '\n' || (point >= 0x20 && point <= 0x7E) || (point >= 0xA0 && point <= 0xFF); }
 
@@ -43,6 +30,18 @@ bool is_keyword(std::string_view word) {
 }
 
 }  // namespace
+
+void add_number(Bytes& to, std::uint32_t number) {
+  for (int shift = 24; shift >= 0; shift -= 8) to.push_back(static_cast<std::uint8_t>(number >> shift));
+}
+
+void add_chunk(Bytes& file, std::string_view name, const Bytes& data) {
+  add_number(file, static_cast<std::uint32_t>(data.size()));
+  const std::size_t start = file.size();
+  file.insert(file.end(), name.begin(), name.end());
+  file.insert(file.end(), data.begin(), data.end());
+  add_number(file, libdeflate_crc32(0, file.data() + start, file.size() - start));
+}
 
 void add_density(Bytes& file, double dpi) {
   const auto dots_per_metre = static_cast<std::uint32_t>(std::lround(dpi / 0.0254));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <string_view>
 #include <vector>
 
 #include "paint/cairo/paint.h"
@@ -10,6 +11,9 @@ namespace paint {
 
 using Bytes = std::vector<std::uint8_t>;
 
+void add_number(Bytes& to, std::uint32_t number);  ///< four bytes, the greatest first
+/// Length, name of four letters, data, checksum over name and data.
+void add_chunk(Bytes& file, std::string_view name, const Bytes& data);
 /// pHYs: dots per metre both ways, rounded (300 dots per inch: 11811).
 void add_density(Bytes& file, double dpi);
 /// tEXt where every letter is Latin-1, else iTXt, not compressed. Controls other than the line break become spaces, bytes that are not

@@ -13,10 +13,15 @@
 
 namespace paint {
 
+/// What lies under all that is drawn: paper, or nothing, so that a picture can be laid over another.
+enum class Ground { white, clear };
+
 struct Pixels {
   int width = 0, height = 0;
-  bool grey = false;                ///< one byte a pixel, else three (r, g, b)
+  bool grey = false;                ///< one byte a pixel, else three (r, g, b), or four
   std::vector<std::uint8_t> bytes;  ///< rows from the top, no padding
+  bool clear = false;               ///< four bytes a pixel: r, g, b as they are without the ground, and how much of it they cover
+  int channels() const { return clear ? 4 : grey ? 1 : 3; }
 };
 
 /// The fonts all pages use: one family (Inter), a second (Noto Sans) for letters the first lacks; found by file, never through the system's
@@ -34,10 +39,10 @@ class Type : public list::Measure {
   std::unique_ptr<Inside> inside_;
 };
 
-/// The page at so many dots per inch (72..1200); width and height are mm * dpi / 25.4, rounded. White ground. Grey where every colour is a
+/// The page at so many dots per inch (72..1200); width and height are mm * dpi / 25.4, rounded. On white it is grey where every colour is a
 /// grey, so that nothing is lost. A Trouble: another density, a side of no dots or more than 32767, more than 400 million dots, an item with a
 /// place or measure beyond ten metres or not a number, no memory.
-base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi);
+base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi, Ground ground = Ground::white);
 
 struct PngText {
   std::string keyword, text;  ///< Latin-1 keyword of 1 to 79 letters; text in UTF-8, where it is not Latin-1 it goes into iTXt

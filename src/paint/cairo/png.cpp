@@ -40,7 +40,7 @@ Bytes put_together(std::span<const std::uint8_t> plain, double dpi, std::span<co
 
 base::Result<std::vector<std::uint8_t>> png(const Pixels& pixels, double dpi, std::span<const PngText> texts) {
   if (auto allowed = check_dpi(dpi); !allowed) return tl::make_unexpected(allowed.error());
-  const std::size_t channels = pixels.grey ? 1 : 3;
+  const auto channels = static_cast<std::size_t>(pixels.channels());
   base::require(pixels.width > 0 && pixels.height > 0, "a picture has pixels");
   const auto width = static_cast<std::size_t>(pixels.width), height = static_cast<std::size_t>(pixels.height);
   base::require(pixels.bytes.size() == width * height * channels, "a picture has all its pixels");

@@ -49,20 +49,21 @@ base::Trouble no_room(PageSize size, const char* why) {
   return {base::TroubleKind::output, fmt::format("a page of {} x {} dots cannot be drawn: {}", size.width, size.height, why)};
 }
 
-/// White 32-bit pixels, rows without padding.
-Canvas white_canvas(PageSize size) {
+/// 32-bit pixels, white or with nothing in them, rows without padding.
+Canvas empty_canvas(PageSize size, Ground ground) {
   const std::size_t bytes = std::size_t{4} * static_cast<std::size_t>(size.width) * static_cast<std::size_t>(size.height);
   Canvas canvas(static_cast<std::uint8_t*>(std::malloc(bytes)));
   if (!canvas) return canvas;
   ask_large_pages(canvas.get(), bytes);
-  std::memset(canvas.get(), 0xFF, bytes);
+  std::memset(canvas.get(), ground == Ground::white ? 0xFF : 0, bytes);
   return canvas;
 }
 
-base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, PageSize size) {
-  Canvas canvas = white_canvas(size);
+base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, PageSize size, Ground ground) {
+  Canvas canvas = empty_canvas(size, ground);
   if (!canvas) return tl::make_unexpected(no_room(size, "out of memory"));
-  Surface surface(cairo_image_surface_create_for_data(canvas.get(), CAIRO_FORMAT_RGB24, size.width, size.height, 4 * size.width));
+  Surface surface(cairo_image_surface_create_for_data(canvas.get(), ground == Ground::white ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32,
+                                                      size.width, size.height, 4 * size.width));
   Context cr(cairo_create(surface.get()));
   cairo_scale(cr.get(), dpi / 25.4, dpi / 25.4);
   play(cr.get(), list, type.inside(), dpi < even_letters_from ? Lettering::outlines : Lettering::glyphs);
@@ -86,15 +87,33 @@ void to_grey(std::uint8_t* row, const std::uint32_t* from, int width) {
   for (int x = 0; x < width; ++x) row[x] = static_cast<std::uint8_t>(from[x]);
 }
 
-Pixels copy_pixels(const std::uint8_t* canvas, PageSize size, bool grey) {
-  Pixels pixels{.width = size.width, .height = size.height, .grey = grey, .bytes = {}};
+/// Cairo keeps colours multiplied with how much they cover; a PNG has them as they are.
+void to_clear(std::uint8_t* row, const std::uint32_t* from, int width) {
+  for (int x = 0; x < width; ++x) {
+    const std::uint32_t cover = from[x] >> 24;
+    const auto plain = [&](int shift) {
+      return static_cast<std::uint8_t>(cover == 0 ? 0 : ((from[x] >> shift & 0xFF) * 255 + cover / 2) / cover);
+    };
+    row[4 * x] = plain(16);
+    row[4 * x + 1] = plain(8);
+    row[4 * x + 2] = plain(0);
+    row[4 * x + 3] = static_cast<std::uint8_t>(cover);
+  }
+}
+
+using ToRow = void (*)(std::uint8_t*, const std::uint32_t*, int);
+ToRow row_of(const Pixels& pixels) { return pixels.clear ? to_clear : pixels.grey ? to_grey : to_rgb; }
+
+Pixels copy_pixels(const std::uint8_t* canvas, PageSize size, bool grey, Ground ground) {
+  Pixels pixels{
+      .width = size.width, .height = size.height, .grey = grey && ground == Ground::white, .bytes = {}, .clear = ground == Ground::clear};
   const std::size_t stride = std::size_t{4} * static_cast<std::size_t>(size.width);
-  const std::size_t row_bytes = static_cast<std::size_t>(size.width) * (grey ? 1 : 3);
+  const std::size_t row_bytes = static_cast<std::size_t>(size.width) * static_cast<std::size_t>(pixels.channels());
   std::vector<std::uint8_t> row(row_bytes + 1);
   pixels.bytes.reserve(row_bytes * static_cast<std::size_t>(size.height));
   ask_large_pages(pixels.bytes.data(), pixels.bytes.capacity());
   for (std::size_t y = 0; y < static_cast<std::size_t>(size.height); ++y) {
-    (grey ? to_grey : to_rgb)(row.data(), reinterpret_cast<const std::uint32_t*>(canvas + y * stride), size.width);
+    row_of(pixels)(row.data(), reinterpret_cast<const std::uint32_t*>(canvas + y * stride), size.width);
     pixels.bytes.insert(pixels.bytes.end(), row.data(), row.data() + row_bytes);
   }
   return pixels;
@@ -102,14 +121,14 @@ Pixels copy_pixels(const std::uint8_t* canvas, PageSize size, bool grey) {
 
 }  // namespace
 
-base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi) {
+base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi, Ground ground) {
   const auto size = page_size(list, dpi);
   if (!size) return tl::make_unexpected(size.error());
   if (auto near = check_reach(list); !near) return tl::make_unexpected(near.error());
   try {
-    auto canvas = draw(list, type, dpi, *size);
+    auto canvas = draw(list, type, dpi, *size, ground);
     if (!canvas) return tl::make_unexpected(canvas.error());
-    return copy_pixels(canvas->get(), *size, list::all_grey(list));
+    return copy_pixels(canvas->get(), *size, list::all_grey(list), ground);
   } catch (const std::bad_alloc&) {
     return tl::make_unexpected(no_room(*size, "out of memory"));
   }
