@@ -179,9 +179,8 @@ class Finder {
     order.moment = moment_of(sheet_, close_up_);
     order.count = choice.count ? &count_in_->count : nullptr;
     order.proof = choice.proof;
-    const bool ends = close_up_.shows == guide::Shows::end || close_up_.shows == guide::Shows::join;
-    if (ends && close_up_.last + 1 == static_cast<int>(sheet_.trail(close_up_.trail).trail.stitches.size())) order.ending = Ending::numbered;
-    order.loop = close_up_.shows == guide::Shows::start && loop_follows();
+    order.ending = ending_of(sheet_, close_up_);
+    if (close_up_.shows == guide::Shows::start && loop_follows()) order.loop = close_up_.last + 1;
     order.number = sheet_.styles.number;  // in a smaller picture smaller figures, as far as they may be
     order.number.size_pt =
         std::max(sheet_.styles.number_least_pt, order.number.size_pt * std::min(1.0, scale / sheet_.styles.scale_wanted));
@@ -213,6 +212,12 @@ Moment moment_of(const Sheet& sheet, const guide::CloseUp& close_up) {
   for (const guide::Section& section : sheet.trail(close_up.trail).sections)
     if (section.lesson == close_up.lesson && section.first <= close_up.last && close_up.first <= section.last) moment.item = section.item;
   return moment;
+}
+
+Ending ending_of(const Sheet& sheet, const guide::CloseUp& close_up) {
+  const bool ends = close_up.shows == guide::Shows::end || close_up.shows == guide::Shows::join;
+  const bool last = close_up.last + 1 == static_cast<int>(sheet.trail(close_up.trail).trail.stitches.size());
+  return ends && last ? Ending::numbered : Ending::left_out;
 }
 
 const guide::CountIn* count_in_of(const plan::Plan& plan, const guide::CloseUp& close_up) {

@@ -25,6 +25,8 @@ CloseUpPicture close_up_picture(const Sheet& sheet, const guide::CloseUp& close_
 
 /// The moment at which a close-up is seen.
 Moment moment_of(const Sheet& sheet, const guide::CloseUp& close_up);
+/// Is the end of the thread numbered in it? At the end of a trail.
+Ending ending_of(const Sheet& sheet, const guide::CloseUp& close_up);
 /// The count-in of the section that the close-up's first stitch begins, or null.
 const guide::CountIn* count_in_of(const plan::Plan& plan, const guide::CloseUp& close_up);
 

@@ -24,10 +24,10 @@ void bend(std::vector<Point>& line, Point a, Point b, Point c, Point d) {
 
 }  // namespace
 
-Loop::Loop(const View& view, cloth::Hole last, cloth::Hole down, cloth::Hole up)
+Loop::Loop(const View& view, cloth::Hole last, cloth::Hole down, cloth::Hole up, cloth::Hole next)
     : unit_(view.scale), down_(view.at(down)), up_(view.at(up)) {
   const Point way = minus(up_, down_), out = times(1 / length(way), way);
-  const Point from = view.at(last), along = minus(up_, from);
+  const Point from = view.at(last), along = last == up ? minus(view.at(next), up_) : minus(up_, from);
   const double step = length(along);
   Point ahead = step > 0 ? times(1 / step, along) : Point{-out.y, out.x};
   eye_ = minus(down_, times(beyond_inner * unit_, out));

@@ -11,7 +11,8 @@ namespace picture {
 /// its point and goes back to its eye.
 class Loop {
  public:
-  Loop(const View& view, cloth::Hole last, cloth::Hole down, cloth::Hole up);
+  /// `next`: the ridge hole after `up`; it says the way where `last` is `up` itself, at the start of a thread.
+  Loop(const View& view, cloth::Hole last, cloth::Hole down, cloth::Hole up, cloth::Hole next);
   /// `width`: of the thread, mm.
   void draw(list::List& list, double width) const;
   /// The room it takes, for numbers to keep off.

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <map>
 
+#include "picture/points.h"
+
 namespace picture {
 
 HoleUse HoleNumbers::use() const {
@@ -26,27 +28,6 @@ std::string HoleNumbers::text() const {
   return text;
 }
 
-namespace {
-
-bool new_thread(const trail::Trail& trail, int k) { return std::binary_search(trail.ends.begin(), trail.ends.end(), k); }
-
-template <class Add>
-void number_loops(const trail::Trail& trail, int first, int last, Ending ending, Add add) {
-  add(first_loop_hole(trail, first), 1);
-  for (int k = first; k <= last; ++k) {
-    const int down = loop_down_number(trail, k, first);
-    if (k > first && new_thread(trail, k)) {
-      add(trail.stitches[k].up, down - 2);
-      add(trail.stitches[k].up, down - 1);
-    }
-    add(trail.stitches[k].down, down);
-    add(trail.stitches[k].up, down + 1);
-  }
-  if (ending == Ending::numbered) add(trail.stitches[trail.closed ? 0 : last].up, loop_up_number(trail, last, first) + 1);
-}
-
-}  // namespace
-
 int loop_down_number(const trail::Trail& trail, int k, int first) {
   const auto changes = std::upper_bound(trail.ends.begin(), trail.ends.end(), k) - std::upper_bound(trail.ends.begin(), trail.ends.end(), first);
   return 2 * (k - first) + 2 + 2 * static_cast<int>(changes);
@@ -55,24 +36,16 @@ int loop_down_number(const trail::Trail& trail, int k, int first) {
 std::vector<HoleNumbers> numbers_of(const trail::Trail& trail, int first, int last, Ending ending) {
   std::vector<HoleNumbers> holes;
   std::map<cloth::Hole, std::size_t> place;
-  const auto add = [&](cloth::Hole hole, int number) {
-    const auto [found, fresh] = place.try_emplace(hole, holes.size());
-    if (fresh) holes.push_back({hole, {}});
-    holes[found->second].numbers.push_back(number);
-  };
-  if (trail.order == stitch::Order::looped && first <= last) {
-    number_loops(trail, first, last, ending, add);
-    return holes;
-  }
-  for (int k = first; k <= last; ++k) {
-    add(trail.stitches[k].up, up_number(k, first));
-    add(trail.stitches[k].down, down_number(k, first));
+  for (const NeedlePoint& point : points_of(trail, first, last, ending)) {
+    const auto [found, fresh] = place.try_emplace(point.hole, holes.size());
+    if (fresh) holes.push_back({point.hole, {}});
+    holes[found->second].numbers.push_back(point.number);
   }
   return holes;
 }
 
 cloth::Hole first_loop_hole(const trail::Trail& trail, int first) {
-  const bool fresh = first == 0 || new_thread(trail, first);
+  const bool fresh = first == 0 || std::binary_search(trail.ends.begin(), trail.ends.end(), first);
   return trail.stitches[fresh ? first : first - 1].up;
 }
 

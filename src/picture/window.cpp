@@ -44,6 +44,8 @@ class Window {
     picture_.scale = order.scale;
     picture_.window = order.window;
     holes_ = numbers_of(trail_, order.first, order.last, order.ending);
+    for (HoleNumbers& hole : holes_) std::erase_if(hole.numbers, [&](int n) { return n < order.from || n > order.to; });
+    std::erase_if(holes_, [](const HoleNumbers& hole) { return hole.numbers.empty(); });
     seen_ = stitches_in(sheet.course, sheet.plan, order.window.widened(1), order.moment);
     const Rect inside = grown(view_.rect(), -0.4);  // what only touches the frame is not to be seen
     std::erase_if(seen_, [&](const Seen& s) { return !meet(inside, capsule(s)); });
@@ -64,7 +66,7 @@ class Window {
     draw_stage(Stage::now);
     draw_landmarks();
     draw_holes();
-    if (order_.loop) draw_loop();
+    if (order_.loop >= 0) draw_loop();
     if (order_.cut) draw_cut(list(), view_, trail_), use(Mark::cut);
     if (!ruler_.lines.empty()) picture::draw_ruler(list(), ruler_, sheet_.styles.ruler), use(Mark::ruler);
     draw_numbers();
@@ -138,6 +140,7 @@ class Window {
     for (const Seen& s : seen_) ground.stitches.push_back(s.stitch);
     for (const HoleNumbers& hole : holes_) ground.marks.push_back(hole.hole);
     for (int k = order_.first + 1; k <= order_.last; ++k) {
+      if (up_number(k, order_.first) < order_.from || up_number(k, order_.first) > order_.to) continue;
       const std::vector<Point> line = back_line(back_before(trail_, k), view_, ground);
       if (line.empty()) continue;
       draw_back(list(), line, view_.scale);
@@ -172,7 +175,8 @@ class Window {
 
   Loop loop() const {
     const auto& stitches = trail_.stitches;
-    return {view_, stitches[order_.last].up, stitches[order_.last + 1].down, stitches[order_.last + 1].up};
+    const int next = std::min(order_.loop + 1, static_cast<int>(stitches.size()) - 1);
+    return {view_, first_loop_hole(trail_, order_.loop), stitches[order_.loop].down, stitches[order_.loop].up, stitches[next].up};
   }
   void draw_loop() {
     loop().draw(list(), thread_width(sheet_.course, sheet_.trail(order_.trail).part, Stage::now) * 0.8 * view_.scale);
@@ -188,7 +192,7 @@ class Window {
     around.solid.insert(around.solid.end(), ruler_.turns.begin(), ruler_.turns.end());
     if (order_.proof)
       around.solid.push_back({view_.at(order_.proof->landmark.hole), view_.at(order_.proof->landmark.hole), 0.42 * view_.scale});
-    if (order_.loop)
+    if (order_.loop >= 0)
       for (const Capsule& piece : loop().room()) around.solid.push_back(piece);
     if (!order_.letter.empty()) around.solid.push_back({{0, 0}, {0, 0}, tag_radius()});
     for (const Ruler::Number& number : ruler_.numbers) around.boxes.push_back(grown(number.box, 0.3));

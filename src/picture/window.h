@@ -2,6 +2,7 @@
 // in it is drawn for one moment of the course. It knows nothing of pages or sentences.
 #pragma once
 
+#include <limits>
 #include <optional>
 
 #include "picture/labels.h"
@@ -33,7 +34,8 @@ struct WindowOrder {
   const guide::Count* count = nullptr;  ///< drawn as a ruler
   const guide::Count* proof = nullptr;  ///< its landmark is marked
   list::TypeStyle number;
-  bool loop = false;   ///< the stitch after `last` is shown being made, the thread under the needle
+  int from = 1, to = std::numeric_limits<int>::max();  ///< of the numbers only these are there
+  int loop = -1;       ///< a looped stitch that is shown being made, the thread under the needle; -1: none
   bool cut = false;    ///< with the line along which the piece is cut out of the cloth
   bool bare = false;   ///< without other parts' stitches that are not there yet
   bool draft = false;  ///< only to see whether it comes out well: nothing is drawn once it is known not to
