@@ -67,7 +67,16 @@
       const long = Math.hypot(bx - ax, by - ay) || 1, dx = gap * (bx - ax) / long, dy = gap * (by - ay) / long;
       return `M${ax + dx} ${ay + dy}L${bx - dx} ${by - dy}`;
     };
-    const lines = data.sections.map((section) => Array.from({ length: section.points.length / 4 }, (none, k) => line(section, k)));
+    // A looped stitch is done when the needle is up on the ridge again; the thread then lies along the ridge to the next.
+    const loop = (section, k) => {
+      const [[ax, ay], [bx, by], [cx, cy]] = [2 * k, 2 * k + 1, 2 * k + 2].map((i) => at(section, i));
+      const stitch = bx === cx && by === cy ? '' : `M${bx} ${by}L${cx} ${cy}`;
+      return stitch + (ax === cx && ay === cy ? '' : `M${ax} ${ay}L${cx} ${cy}`);
+    };
+    const lines = data.sections.map((section) => section.looped
+      ? Array.from({ length: (section.points.length / 2 - 1) >> 1 }, (none, k) => loop(section, k))
+      : Array.from({ length: section.points.length / 4 }, (none, k) => line(section, k)));
+    const done = (section, i) => (section.looped ? i >> 1 : (i + 1) >> 1);
     const paths = data.sections.map((section) => {
       const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
       path.setAttribute('stroke-width', section.width);
@@ -75,7 +84,7 @@
       return path;
     });
     const backLine = (section, k) => {
-      if (k === 0 || section.starts.includes(k)) return '';
+      if (k === 0 || section.looped || section.starts.includes(k)) return '';
       const way = [at(section, 2 * k - 1)];
       const via = section.via[k] || [];
       for (let i = 0; i < via.length; i += 2) way.push([via[i], via[i + 1]]);
@@ -98,7 +107,7 @@
 
     const show = () => {
       const [s, i] = steps[step - 1], section = data.sections[s], [px, py] = at(section, i), up = i % 2 === 0;
-      paths.forEach((path, n) => path.setAttribute('d', n < s ? lines[n].join('') : n > s ? '' : lines[n].slice(0, (i + 1) >> 1).join('')));
+      paths.forEach((path, n) => path.setAttribute('d', n < s ? lines[n].join('') : n > s ? '' : lines[n].slice(0, done(section, i)).join('')));
       const k = i >> 1;
       let dashes = '';
       if (back) for (let n = Math.max(0, k - backs); n <= k; ++n) dashes += backLine(section, n);

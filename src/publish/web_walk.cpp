@@ -7,6 +7,7 @@
 #include <map>
 
 #include "picture/map.h"
+#include "picture/step_words.h"
 #include "publish/fill.h"
 
 namespace publish {
@@ -38,74 +39,26 @@ class Sentences {
   std::vector<std::string> order_;
 };
 
-/// What is said at each point of one section.
-class Teller {
- public:
-  Teller(const Making& making, const plan::LessonPlan& lesson, std::pair<int, int> where, say::Hand hand, Sentences& sentences)
-      : making_(making),
-        lesson_(lesson),
-        placed_(making.plan.trails[static_cast<std::size_t>(where.first)]),
-        trail_(where.first),
-        section_(section_at(making.plan, where)),
-        voice_{making.phrases, hand, making.course},
-        sentences_(sentences) {}
+/// To the end of an edge its last point, which closes the ridge.
+std::vector<picture::NeedlePoint> points_in(const plan::Plan& plan, std::pair<int, int> where) {
+  const trail::Trail& trail = plan.trails[static_cast<std::size_t>(where.first)].trail;
+  const guide::Section& section = section_at(plan, where);
+  const bool ends = section.last + 1 == static_cast<int>(trail.stitches.size());
+  return picture::points_of(trail, section.first, section.last, ends ? picture::Ending::numbered : picture::Ending::left_out);
+}
 
-  std::vector<int> numbers() const {
-    std::vector<int> all;
-    for (int k = section_.first; k <= section_.last; ++k) {
-      all.push_back(sentences_.number_of(k == section_.first ? first() : up(k)));
-      all.push_back(sentences_.number_of(down(k)));
-    }
-    return all;
-  }
-
- private:
-  const trail::Worked& worked(int k) const { return placed_.trail.stitches[static_cast<std::size_t>(k)]; }
-
-  std::string first() const {
-    for (const guide::CountIn& count_in : making_.plan.count_ins)
-      if (count_in.trail == trail_ && count_in.lesson == lesson_.number && count_in.stitch == section_.first)
-        return say::count_in(voice_, count_in);
-    return say("review.step.first", {});
-  }
-
-  /// "{n}: up, 2 threads down, then 1 to the left, from where it went down."
-  std::string up(int k) const {
-    const bool fresh = std::find(placed_.trail.ends.begin(), placed_.trail.ends.end(), k) != placed_.trail.ends.end();
-    const std::string key = worked(k).backward ? "review.step.up-back" : "review.step.up";
-    const std::string said = say(key, {{"move", move(worked(k - 1).down, worked(k).up)}});
-    return fresh ? say("review.step.new-thread", {{"step", said}}) : said;
-  }
-  std::string down(int k) const { return say("review.step.down", {{"move", move(worked(k).up, worked(k).down)}}); }
-
-  std::string move(cloth::Hole from, cloth::Hole to) const {
-    std::vector<guide::Leg> legs;
-    if (to.y != from.y) legs.push_back({to.y < from.y ? cloth::Way::N : cloth::Way::S, std::abs(to.y - from.y)});
-    if (to.x != from.x) legs.push_back({to.x > from.x ? cloth::Way::E : cloth::Way::W, std::abs(to.x - from.x)});
-    return legs.empty() ? say("review.step.same", {}) : say::legs(voice_, legs);
-  }
-
-  /// The number of the point stays open: the page puts it in.
-  std::string say(const std::string& key, words::Arguments arguments) const {
-    arguments["n"] = std::string("{n}");
-    return making_.phrases.say(key, arguments);
-  }
-
-  const Making& making_;
-  const plan::LessonPlan& lesson_;
-  const guide::PlacedTrail& placed_;
-  int trail_;
-  const guide::Section& section_;
-  say::Voice voice_;
-  Sentences& sentences_;
-};
-
-std::string points_json(const trail::Trail& trail, const guide::Section& section) {
+/// Which sentence is said at each point of a section.
+std::vector<int> said_at(const Making& making, const plan::LessonPlan& lesson, std::pair<int, int> where, say::Hand hand, Sentences& sentences) {
+  const picture::StepWords words(making.plan, {making.phrases, hand, making.course}, lesson.number, where.first, section_at(making.plan, where));
+  const auto points = points_in(making.plan, where);
   std::vector<int> all;
-  for (int k = section.first; k <= section.last; ++k) {
-    const trail::Worked& w = trail.stitches[static_cast<std::size_t>(k)];
-    all.insert(all.end(), {w.up.x, w.up.y, w.down.x, w.down.y});
-  }
+  for (std::size_t i = 0; i < points.size(); ++i) all.push_back(sentences.number_of(words.at(points, i)));
+  return all;
+}
+
+std::string points_json(const std::vector<picture::NeedlePoint>& points) {
+  std::vector<int> all;
+  for (const picture::NeedlePoint& point : points) all.insert(all.end(), {point.hole.x, point.hole.y});
   return fmt::format("[{}]", fmt::join(all, ","));
 }
 
@@ -131,12 +84,13 @@ std::string section_json(const Making& making, const plan::LessonPlan& lesson, s
                          Sentences& left) {
   const guide::PlacedTrail& placed = making.plan.trails[static_cast<std::size_t>(where.first)];
   const guide::Section& section = section_at(making.plan, where);
-  const std::vector<int> of_right = Teller(making, lesson, where, say::Hand::right, right).numbers();
-  const std::vector<int> of_left = Teller(making, lesson, where, say::Hand::left, left).numbers();
+  const std::vector<int> of_right = said_at(making, lesson, where, say::Hand::right, right);
+  const std::vector<int> of_left = said_at(making, lesson, where, say::Hand::left, left);
   return fmt::format(
-      R"({{"title":{},"pass":{},"place":{},"first":{},"width":{:.2f},"points":{},"via":{},"starts":{},"words":{{"right":[{}],"left":[{}]}}}})",
+      R"({{"title":{},"pass":{},"place":{},"first":{},"width":{:.2f},"looped":{},"points":{},"via":{},"starts":{},"words":{{"right":[{}],"left":[{}]}}}})",
       json_text(making.course.parts[static_cast<std::size_t>(placed.part)].name), placed.pass, placed.place, section.first,
-      picture::thread_width(making.course, placed.part, picture::Stage::now), points_json(placed.trail, section),
+      picture::thread_width(making.course, placed.part, picture::Stage::now), placed.trail.order == stitch::Order::looped,
+      points_json(points_in(making.plan, where)),
       via_json(placed.trail, section), starts_json(placed.trail, section), fmt::join(of_right, ","), fmt::join(of_left, ","));
 }
 
@@ -178,17 +132,23 @@ cloth::Box walk_box(const plan::Plan& plan, const plan::LessonPlan& lesson) {
 }
 
 int walk_points(const plan::Plan& plan, const plan::LessonPlan& lesson) {
-  int points = 0;
-  for (const auto& where : lesson.sections) points += 2 * (section_at(plan, where).last - section_at(plan, where).first + 1);
-  return points;
+  std::size_t points = 0;
+  for (const auto& where : lesson.sections) points += points_in(plan, where).size();
+  return static_cast<int>(points);
 }
 
 int points_before(const plan::Plan& plan, const plan::LessonPlan& lesson, int trail, int stitch) {
-  int points = 0;
+  int before = 0;
   for (const auto& where : lesson.sections) {
     const guide::Section& section = section_at(plan, where);
-    if (where.first == trail && section.first <= stitch && stitch <= section.last) return points + 2 * (stitch - section.first);
-    points += 2 * (section.last - section.first + 1);
+    const auto points = points_in(plan, where);
+    if (where.first == trail && section.first <= stitch && stitch <= section.last) {
+      const auto down = std::find_if(points.begin(), points.end(), [&](const picture::NeedlePoint& p) {
+        return p.stitch == stitch && p.does == picture::NeedlePoint::Does::down;
+      });
+      return before + static_cast<int>(down - points.begin()) - 1;  // where the needle came up for it
+    }
+    before += static_cast<int>(points.size());
   }
   return -1;
 }

@@ -10,7 +10,7 @@ namespace publish {
 
 /// The holes that the lesson's walk and some cloth round it take.
 cloth::Box walk_box(const plan::Plan& plan, const plan::LessonPlan& lesson);
-/// Needle points of the lesson: two a stitch.
+/// Needle points of the lesson: two a stitch, of looped stitches some more.
 int walk_points(const plan::Plan& plan, const plan::LessonPlan& lesson);
 /// How many points of the lesson's walk come before this stitch of a trail; -1 where it is not in the lesson.
 int points_before(const plan::Plan& plan, const plan::LessonPlan& lesson, int trail, int stitch);
