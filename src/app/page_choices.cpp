@@ -19,7 +19,7 @@ bool one_of(const Desk& desk, const char* id, float wide, int& at, std::initiali
   return changed;
 }
 
-constexpr std::pair<publish::Form, const char*> forms[] = {{publish::Form::png, "desk.form.png"}, {publish::Form::pdf, "desk.form.pdf"}, {publish::Form::svg, "desk.form.svg"}, {publish::Form::web, "desk.form.web"}};
+constexpr std::pair<publish::Form, const char*> forms[] = {{publish::Form::png, "desk.form.png"}, {publish::Form::pdf, "desk.form.pdf"}, {publish::Form::svg, "desk.form.svg"}, {publish::Form::web, "desk.form.web"}, {publish::Form::stills, "desk.form.stills"}};
 
 bool chosen(const PrintChoice& print, publish::Form form) {
   return std::find(print.forms.begin(), print.forms.end(), form) != print.forms.end();

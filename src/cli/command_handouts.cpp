@@ -3,6 +3,7 @@
 #include <unistd.h>
 
 #include <cstdio>
+#include <utility>
 
 #include "cli/interrupt.h"
 #include "cli/open_course.h"
@@ -14,8 +15,11 @@ namespace cli {
 namespace {
 
 publish::Form form_of(const std::string& name) {
-  if (name == "web") return publish::Form::web;
-  return name == "pdf" ? publish::Form::pdf : name == "svg" ? publish::Form::svg : publish::Form::png;
+  constexpr std::pair<const char*, publish::Form> forms[] = {{"png", publish::Form::png}, {"pdf", publish::Form::pdf}, {"svg", publish::Form::svg},
+                                                             {"web", publish::Form::web}, {"stills", publish::Form::stills}};
+  for (const auto& [known, form] : forms)
+    if (name == known) return form;
+  return publish::Form::png;
 }
 
 publish::HandoutOrder order_of(const Options& options, const course::Course& course) {
@@ -28,6 +32,7 @@ publish::HandoutOrder order_of(const Options& options, const course::Course& cou
   if (options.paper) order.paper = *options.paper == "Letter" ? course::Paper::letter : course::Paper::a4;
   order.print = options.large_print ? picture::Print::large : picture::Print::normal;
   order.dpi = options.dpi;
+  order.ground = options.clear ? paint::Ground::clear : paint::Ground::white;
   order.forms.clear();
   for (const std::string& form : options.forms) order.forms.push_back(form_of(form));
   order.sheets = options.sheets == "booklet" ? publish::Sheets::booklet : options.sheets == "fold" ? publish::Sheets::fold : publish::Sheets::single;

@@ -68,8 +68,10 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
   for (const HandPages& pages : all) {
     if (wants(order, Form::png)) add_png(making, pages, jobs);
     if (wants(order, Form::pdf)) add_pdf(making, pages, jobs);
-    if (!wants(order, Form::svg)) continue;
-    if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
+    if (wants(order, Form::svg))
+      if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
+    if (wants(order, Form::stills))
+      if (auto added = add_stills(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
   }
   if (wants(order, Form::web)) add_web(making, all.front(), jobs);
   auto written = print(jobs, types, stop, progress);

@@ -11,6 +11,7 @@
 
 #include "base/result.h"
 #include "check/check.h"
+#include "paint/cairo/paint.h"
 #include "picture/handout.h"
 #include "plan/plan.h"
 
@@ -31,7 +32,7 @@ std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan);
 std::string csv_field(std::string_view text);
 
 /// What pages are made into.
-enum class Form { png, pdf, svg, web };
+enum class Form { png, pdf, svg, web, stills };
 /// How the pages of a PDF lie on the paper: one on a sheet; two side by side on a sheet twice as large (A4: A3), as they are read; the same
 /// in the order of a folded booklet.
 enum class Sheets { single, fold, booklet };
@@ -52,6 +53,7 @@ struct HandoutOrder {
   double dpi = 300;  ///< of pixels
   std::vector<Form> forms{Form::png};
   Sheets sheets = Sheets::single;
+  paint::Ground ground = paint::Ground::white;  ///< of stills
 };
 /// Title in lower-case ASCII letters, digits and hyphens, 40 at the most; "lesson" where nothing is left.
 std::string file_stem(std::string_view title);
