@@ -100,6 +100,8 @@ struct PrintChoice {
   int dpi = 300;
   std::vector<publish::Form> forms{publish::Form::png};
   publish::Sheets sheets = publish::Sheets::single;  ///< of PDF
+  publish::Packet packet = publish::Packet::folder;
+  paint::Ground ground = paint::Ground::white;       ///< of stills
   bool asked = false;  ///< filled in from the course
 };
 

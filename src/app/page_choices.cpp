@@ -19,7 +19,7 @@ bool one_of(const Desk& desk, const char* id, float wide, int& at, std::initiali
   return changed;
 }
 
-constexpr std::pair<publish::Form, const char*> forms[] = {{publish::Form::png, "desk.form.png"}, {publish::Form::pdf, "desk.form.pdf"}, {publish::Form::svg, "desk.form.svg"}, {publish::Form::web, "desk.form.web"}, {publish::Form::stills, "desk.form.stills"}};
+constexpr std::pair<publish::Form, const char*> forms[] = {{publish::Form::png, "desk.form.png"}, {publish::Form::pdf, "desk.form.pdf"}, {publish::Form::svg, "desk.form.svg"}, {publish::Form::web, "desk.form.web"}, {publish::Form::stills, "desk.form.stills"}, {publish::Form::packet, "desk.form.packet"}};
 
 bool chosen(const PrintChoice& print, publish::Form form) {
   return std::find(print.forms.begin(), print.forms.end(), form) != print.forms.end();
@@ -49,12 +49,29 @@ void some_of(Desk& desk, float wide) {
   ImGui::EndCombo();
 }
 
+/// What only some forms ask.
+void form_choices(Desk& desk, float wide) {
+  PrintChoice& print = desk.print;
+  const bool packet = chosen(print, publish::Form::packet);
+  int sheets = static_cast<int>(print.sheets), as = static_cast<int>(print.packet), ground = static_cast<int>(print.ground);
+  const auto ask = [&](const char* id, int& at, std::initializer_list<const char*> keys) {
+    beside_width(wide);
+    one_of(desk, id, wide, at, keys);
+  };
+  if (packet || chosen(print, publish::Form::pdf)) ask("##sheets", sheets, {"desk.sheets.single", "desk.sheets.fold", "desk.sheets.booklet"});
+  if (packet || chosen(print, publish::Form::stills)) ask("##ground", ground, {"desk.ground.white", "desk.ground.clear"});
+  if (packet) ask("##packet", as, {"desk.packet.folder", "desk.packet.zip"});
+  print.sheets = static_cast<publish::Sheets>(sheets);
+  print.ground = static_cast<paint::Ground>(ground);
+  print.packet = static_cast<publish::Packet>(as);
+}
+
 }  // namespace
 
 bool page_choices(Desk& desk) {
   PrintChoice& print = desk.print;
   const float wide = 150 * desk.scale;
-  int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper), sheets = static_cast<int>(print.sheets);
+  int hand = static_cast<int>(print.hand), paper = static_cast<int>(print.paper);
   bool changed = one_of(desk, "##hand", wide, hand, {"desk.hand.right", "desk.hand.left", "desk.hand.both"});
   beside_width(wide);
   changed = one_of(desk, "##paper", wide, paper, {"desk.paper.a4", "desk.paper.letter"}) || changed;
@@ -67,10 +84,7 @@ bool page_choices(Desk& desk) {
   if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);
   beside_width(1.5F * wide);
   some_of(desk, 1.5F * wide);
-  if (!chosen(print, publish::Form::pdf)) return changed;
-  beside_width(1.5F * wide);
-  one_of(desk, "##sheets", 1.5F * wide, sheets, {"desk.sheets.single", "desk.sheets.fold", "desk.sheets.booklet"});
-  print.sheets = static_cast<publish::Sheets>(sheets);
+  form_choices(desk, 1.5F * wide);
   return changed;
 }
 

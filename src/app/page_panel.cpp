@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <chrono>
 #include <utility>
 
 #include "app/flow.h"
@@ -58,6 +59,9 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
   order.dpi = desk.print.dpi;
   order.forms = desk.print.forms;
   order.sheets = desk.print.sheets;
+  order.packet = desk.print.packet;
+  order.ground = desk.print.ground;
+  order.stamp = publish::stamp_of(std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()));
   desk.message.clear();
   desk.writing = std::make_unique<Writing>();
   Writing& writing = *desk.writing;

@@ -39,13 +39,14 @@ void add_commands(CLI::App& app, Options& options) {
   one_file(handouts, options, course);
   handouts->add_option("--into", options.into, "the folder for the pages; made where it is missing")->required();
   handouts->add_option("--lesson", options.lesson, "only this lesson")->check(CLI::Range(1, 200));
-  handouts->add_option("--as", options.forms, "form of the pages, or several parted by commas: png, one file a page; pdf, one a lesson and one of the course; svg, each close-up by itself; web, a page a lesson for phone and screen; stills, each step of each close-up for a film, with a cue sheet")
+  handouts->add_option("--as", options.forms, "form of the pages, or several parted by commas: png, one file a page; pdf, one a lesson and one of the course; svg, each close-up by itself; web, a page a lesson for phone and screen; stills, each step of each close-up for a film, with a cue sheet; packet, all of these in one folder with a letter to the students, calendar and shopping list")
       ->delimiter(',')
-      ->check(CLI::IsMember({"png", "pdf", "svg", "web", "stills"}))
+      ->check(CLI::IsMember({"png", "pdf", "svg", "web", "stills", "packet"}))
       ->default_str("png");
   handouts->add_option("--sheets", options.sheets, "pdf: one page on a sheet, two side by side on A3 (fold), or those in the order of a folded booklet")
       ->check(CLI::IsMember({"single", "fold", "booklet"}))
       ->capture_default_str();
+  handouts->add_flag("--zip", options.zip, "packet: one ZIP instead of a folder");
   handouts->add_flag("--clear", options.clear, "stills: nothing under them, so that they can be laid over a picture");
   hand_option(handouts, options, {"right", "left", "both"});
   handouts->add_option("--paper", options.paper, "the course's own where left out")->check(CLI::IsMember({"A4", "Letter"}));

@@ -1,5 +1,4 @@
 // tellekant calendar FILE
-#include <fmt/chrono.h>
 #include <fmt/format.h>
 
 #include <chrono>
@@ -17,9 +16,7 @@ int run_calendar(const Options& options) {
   const auto checked = plan_and_check(*course, options);
   if (!checked) return not_written;
   const say::Voice voice{phrases(*course), course->choices.hand == course::Hand::left ? say::Hand::left : say::Hand::right, *course};
-  const std::string now =
-      fmt::format("{:%Y%m%dT%H%M%S}Z", fmt::gmtime(std::chrono::system_clock::to_time_t(std::chrono::system_clock::now())));
-  const auto text = publish::calendar(voice, checked->plan, now);
+  const auto text = publish::calendar(voice, checked->plan, publish::stamp_of(std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now())));
   if (!text) {
     fmt::print(stderr, "tellekant: {}\n", text.error().what);
     return bad_call;

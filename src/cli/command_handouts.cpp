@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <cstdio>
 #include <utility>
 
@@ -16,7 +17,7 @@ namespace {
 
 publish::Form form_of(const std::string& name) {
   constexpr std::pair<const char*, publish::Form> forms[] = {{"png", publish::Form::png}, {"pdf", publish::Form::pdf}, {"svg", publish::Form::svg},
-                                                             {"web", publish::Form::web}, {"stills", publish::Form::stills}};
+                                                             {"web", publish::Form::web}, {"stills", publish::Form::stills}, {"packet", publish::Form::packet}};
   for (const auto& [known, form] : forms)
     if (name == known) return form;
   return publish::Form::png;
@@ -33,6 +34,8 @@ publish::HandoutOrder order_of(const Options& options, const course::Course& cou
   order.print = options.large_print ? picture::Print::large : picture::Print::normal;
   order.dpi = options.dpi;
   order.ground = options.clear ? paint::Ground::clear : paint::Ground::white;
+  order.packet = options.zip ? publish::Packet::zip : publish::Packet::folder;
+  order.stamp = publish::stamp_of(std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()));
   order.forms.clear();
   for (const std::string& form : options.forms) order.forms.push_back(form_of(form));
   order.sheets = options.sheets == "booklet" ? publish::Sheets::booklet : options.sheets == "fold" ? publish::Sheets::fold : publish::Sheets::single;

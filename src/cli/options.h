@@ -16,6 +16,7 @@ struct Options {
   std::optional<int> lesson;
   std::vector<std::string> forms{"png"};
   std::string sheets = "single";
+  bool zip = false;  ///< handouts: the packet
   bool clear = false;  ///< handouts: the ground of stills
   std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
   std::string list_form = "text";  ///< supplies: text or csv

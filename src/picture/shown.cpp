@@ -101,6 +101,11 @@ ShownLesson show_lesson(const course::Course& course, const plan::Plan& plan, in
   return Lesson(sheet, size).show();
 }
 
+std::string ready_for(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice,
+                      const list::Measure& measure) {
+  return have_ready({course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, measure, styles_for(Print::normal), {210, 297}});
+}
+
 std::string plain(const Telling& telling) {
   std::string text;
   for (const Telling::Piece& piece : telling.pieces()) text += (text.empty() ? "" : "\n") + piece.text;

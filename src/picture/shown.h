@@ -34,6 +34,9 @@ struct ShownSize {
 ShownLesson show_lesson(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice,
                         const list::Measure& measure, const ShownSize& size);
 
+/// What to have ready for a lesson, as on its page.
+std::string ready_for(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice, const list::Measure& measure);
+
 /// The words without their headings' breaks: one paragraph a piece.
 std::string plain(const Telling& telling);
 

@@ -119,6 +119,14 @@ bool by_day(const plan::LessonPlan* a, const plan::LessonPlan* b) { return *a->d
 
 }  // namespace
 
+std::string stamp_of(std::chrono::sys_seconds time) {
+  const auto day = std::chrono::floor<std::chrono::days>(time);
+  const std::chrono::year_month_day date(day);
+  const std::chrono::hh_mm_ss clock(time - day);
+  return fmt::format("{:04}{:02}{:02}T{:02}{:02}{:02}Z", int{date.year()}, unsigned{date.month()}, unsigned{date.day()}, clock.hours().count(),
+                     clock.minutes().count(), clock.seconds().count());
+}
+
 base::Result<std::string> calendar(const say::Voice& voice, const plan::Plan& plan, std::string_view stamp) {
   const auto lessons = dated(plan);
   if (lessons.empty()) return base::trouble(base::TroubleKind::input, "no lesson has a day: write first_day or days into [course]");

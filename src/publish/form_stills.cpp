@@ -80,7 +80,7 @@ base::Result<void> add_stills(const Making& making, const HandPages& pages, Type
     return {};
   });
   if (!made) return made;
-  for (std::size_t i = 0; i < all.size(); ++i) add_lesson(making, pages.folder / "stills", pages.lessons[i], all[i], jobs);
+  for (std::size_t i = 0; i < all.size(); ++i) add_lesson(making, pages.folder, pages.lessons[i], all[i], jobs);
   return {};
 }
 

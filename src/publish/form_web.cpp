@@ -189,13 +189,13 @@ std::string index_page(const Making& making, const HandPages& pages) {
 
 }  // namespace
 
-void add_web(const Making& making, const HandPages& pages, std::vector<Job>& jobs) {
+void add_web(const Making& making, const HandPages& pages, const std::filesystem::path& into, std::vector<Job>& jobs) {
   for (const HandPages::Lesson& lesson : pages.lessons)
-    jobs.push_back({making.order.into / (lesson.stem + ".html"), [&making, &lesson](const paint::Type& type) -> base::Result<Bytes> {
+    jobs.push_back({into / (lesson.stem + ".html"), [&making, &lesson](const paint::Type& type) -> base::Result<Bytes> {
                       return bytes_of(Page(making, making.plan.lessons[static_cast<std::size_t>(lesson.number - 1)], type).make());
                     }});
   if (!making.order.lesson)
-    jobs.push_back({making.order.into / "index.html",
+    jobs.push_back({into / "index.html",
                     [&making, &pages](const paint::Type&) -> base::Result<Bytes> { return bytes_of(index_page(making, pages)); }});
 }
 

@@ -36,10 +36,10 @@ void add_pdf(const Making& making, const HandPages& pages, std::vector<Job>& job
 /// Each close-up and map by itself. Pictures are laid out here, so that their names are known.
 base::Result<void> add_svg(const Making& making, const HandPages& pages, Types& types, const std::stop_token& stop, std::vector<Job>& jobs);
 
-/// One page a lesson for both hands, straight in the folder that is asked for, and an index of them.
-void add_web(const Making& making, const HandPages& pages, std::vector<Job>& jobs);
+/// One page a lesson for both hands, straight in the folder, and an index of them.
+void add_web(const Making& making, const HandPages& pages, const std::filesystem::path& into, std::vector<Job>& jobs);
 
-/// Every needle point of every close-up for a film, in a folder of their own, with the cue sheet.
+/// Every needle point of every close-up for a film, a folder for each size, with the cue sheet.
 base::Result<void> add_stills(const Making& making, const HandPages& pages, Types& types, const std::stop_token& stop, std::vector<Job>& jobs);
 
 }  // namespace publish

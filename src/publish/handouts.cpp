@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "publish/forms.h"
+#include "publish/packet.h"
 
 namespace publish {
 namespace {
@@ -13,16 +14,16 @@ std::vector<say::Hand> hands(course::Hand hand) {
   return {hand == course::Hand::left ? say::Hand::left : say::Hand::right};
 }
 
-std::filesystem::path folder(const HandoutOrder& order, say::Hand hand) {
-  if (order.hand != course::Hand::both) return order.into;
-  return order.into / (hand == say::Hand::left ? "left" : "right");
+std::filesystem::path folder(const HandoutOrder& order, const std::filesystem::path& into, say::Hand hand) {
+  if (order.hand != course::Hand::both) return into;
+  return into / (hand == say::Hand::left ? "left" : "right");
 }
 
 /// Titles and names of all lessons that are asked for, without their pages.
 std::vector<HandPages> outline(const Making& making) {
   std::vector<HandPages> all;
   for (const say::Hand hand : hands(making.order.hand)) {
-    HandPages pages{hand, folder(making.order, hand), {}};
+    HandPages pages{hand, {}, {}};
     const say::Voice voice{making.phrases, hand, making.course};
     for (const plan::LessonPlan& lesson : making.plan.lessons) {
       if ((making.order.lesson && *making.order.lesson != lesson.number) || !lesson.cuttings.empty()) continue;
@@ -56,25 +57,63 @@ base::Result<void> lay_out(const Making& making, std::vector<HandPages>& all, Ty
 
 bool wants(const HandoutOrder& order, Form form) { return std::find(order.forms.begin(), order.forms.end(), form) != order.forms.end(); }
 
+/// Files of one form, in folders under `into`.
+base::Result<void> add_form(const Making& making, Form form, std::vector<HandPages>& all, const std::filesystem::path& into, Types& types,
+                            const std::stop_token& stop, std::vector<Job>& jobs) {
+  if (form == Form::web) add_web(making, all.front(), into, jobs);
+  for (HandPages& pages : all) {
+    pages.folder = folder(making.order, into, pages.hand);
+    if (form == Form::png) add_png(making, pages, jobs);
+    if (form == Form::pdf) add_pdf(making, pages, jobs);
+    if (form == Form::svg)
+      if (auto added = add_svg(making, pages, types, stop, jobs); !added) return added;
+    if (form == Form::stills)
+      if (auto added = add_stills(making, pages, types, stop, jobs); !added) return added;
+  }
+  return {};
+}
+
+struct Part {
+  Form form;
+  const char* folder;
+};
+constexpr Part packet_parts[] = {
+    {Form::pdf, "pages"}, {Form::png, "pictures"}, {Form::svg, "close-ups"}, {Form::web, "review"}, {Form::stills, "film"}};
+
+base::Result<Written> packet(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop,
+                             const std::function<void(int done, int of)>& progress) {
+  std::vector<Job> jobs = packet_papers(making);
+  for (const Part& part : packet_parts)
+    if (auto added = add_form(making, part.form, all, part.folder, types, stop, jobs); !added) return tl::make_unexpected(added.error());
+  return print_packet(making, jobs, types, stop, progress);
+}
+
+base::Result<Written> plain(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop,
+                            const std::function<void(int done, int of)>& progress) {
+  std::vector<Job> jobs;
+  for (const Form form : {Form::png, Form::pdf, Form::svg, Form::stills, Form::web})
+    if (wants(making.order, form))
+      if (auto added =
+              add_form(making, form, all, form == Form::stills ? making.order.into / "stills" : making.order.into, types, stop, jobs);
+          !added)
+        return tl::make_unexpected(added.error());
+  return jobs.empty() ? Written{} : print(jobs, types, stop, progress);
+}
+
 }  // namespace
 
-base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,
-                               std::stop_token stop, const std::function<void(int done, int of)>& progress) {
+base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases,
+                               const HandoutOrder& order, std::stop_token stop, const std::function<void(int done, int of)>& progress) {
   const Making making{course, plan, phrases, order};
   Types types;
   std::vector<HandPages> all = outline(making);
   if (auto laid = lay_out(making, all, types, stop); !laid) return tl::make_unexpected(laid.error());
-  std::vector<Job> jobs;
-  for (const HandPages& pages : all) {
-    if (wants(order, Form::png)) add_png(making, pages, jobs);
-    if (wants(order, Form::pdf)) add_pdf(making, pages, jobs);
-    if (wants(order, Form::svg))
-      if (auto added = add_svg(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
-    if (wants(order, Form::stills))
-      if (auto added = add_stills(making, pages, types, stop, jobs); !added) return tl::make_unexpected(added.error());
+  auto written = plain(making, all, types, stop, progress);
+  if (written && wants(order, Form::packet)) {
+    auto packed = packet(making, all, types, stop, progress);
+    if (!packed) return packed;
+    written->files.insert(written->files.end(), packed->files.begin(), packed->files.end());
   }
-  if (wants(order, Form::web)) add_web(making, all.front(), jobs);
-  auto written = print(jobs, types, stop, progress);
   if (written) written->refused = refused(plan, order);
   return written;
 }

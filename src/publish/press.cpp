@@ -40,7 +40,8 @@ base::Result<void> on_all_cores(std::size_t n, Types& types, const std::stop_tok
     if (!trouble) trouble = done.error();
     failed = true;
   };
-  tbb::parallel_for(std::size_t{0}, n, one);
+  std::atomic<std::size_t> next = 0;  // taken in order, however the work is parted
+  tbb::parallel_for(std::size_t{0}, n, [&](std::size_t) { one(next++); });
   if (trouble) return tl::make_unexpected(*trouble);
   if (stop.stop_requested()) return stopped();
   return {};

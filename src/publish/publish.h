@@ -1,6 +1,7 @@
 // What leaves the program: whole files or none.
 #pragma once
 
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <iosfwd>
@@ -32,15 +33,19 @@ std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan);
 std::string csv_field(std::string_view text);
 
 /// What pages are made into.
-enum class Form { png, pdf, svg, web, stills };
+enum class Form { png, pdf, svg, web, stills, packet };
 /// How the pages of a PDF lie on the paper: one on a sheet; two side by side on a sheet twice as large (A4: A3), as they are read; the same
 /// in the order of a folded booklet.
 enum class Sheets { single, fold, booklet };
+/// What a packet is.
+enum class Packet { folder, zip };
 
 /// The lessons that have a day as iCalendar (RFC 5545), one event each, in local time of the course's zone (floating where it names none, whole
 /// days where it names no hour). An event's UID rests on the course's title and the lesson's number alone: a changed date updates it.
 /// `stamp` is when it is written, in UTC: "20270112T173000Z". Trouble where no lesson has a day, or the zone is not known.
 base::Result<std::string> calendar(const say::Voice& voice, const plan::Plan& plan, std::string_view stamp);
+/// A time in UTC as such a stamp.
+std::string stamp_of(std::chrono::sys_seconds time);
 /// A snag where the course's time zone is not known on this machine.
 std::vector<check::Snag> zone_unknown(const course::Course& course);
 
@@ -53,6 +58,8 @@ struct HandoutOrder {
   double dpi = 300;  ///< of pixels
   std::vector<Form> forms{Form::png};
   Sheets sheets = Sheets::single;
+  Packet packet = Packet::folder;
+  std::string stamp;  ///< of the packet's calendar: when it is written
   paint::Ground ground = paint::Ground::white;  ///< of stills
 };
 /// Title in lower-case ASCII letters, digits and hyphens, 40 at the most; "lesson" where nothing is left.

@@ -56,6 +56,26 @@ TEST_CASE("Ctrl-C while pages are made leaves whole files or none") {
   CHECK(parts == 0);
 }
 
+TEST_CASE("killed while a packet is made, the old one stays whole; the next one clears up and is whole") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", small_course);
+  REQUIRE(call(folder, "handouts a.course.toml --into mail --as packet --dpi 72 --quiet").code == 0);
+  const std::string sums = "(cd mail/two-rings-packet && find . -type f | sort | xargs sha256sum)";
+  std::string changed = small_course;
+  changed.replace(changed.find("count = 22"), 10, "count = 25");
+  put(folder, "b.course.toml", changed);
+  put(folder, "try.sh", sums + " >before; " + TELLEKANT_PROGRAM + " handouts b.course.toml --into mail --as packet --dpi 72 --quiet & p=$!; " +
+                            "for i in $(seq 200); do ls -d mail/.two-rings-packet.part-* 2>/dev/null && break; sleep 0.01; done >found; kill -KILL $p; wait $p; " + sums + " >after\n");
+  CHECK(std::system(("cd '" + folder.path.string() + "' && bash try.sh 2>/dev/null").c_str()) == 0);
+  CHECK(bytes_of(folder / "found") != "");
+  CHECK(bytes_of(folder / "before") == bytes_of(folder / "after"));
+  CHECK(call(folder, "handouts b.course.toml --into mail --as packet --dpi 72 --quiet").code == 0);
+  put(folder, "look.sh", "ls -A mail >list; " + sums + " >now\n");
+  CHECK(std::system(("cd '" + folder.path.string() + "' && bash look.sh").c_str()) == 0);
+  CHECK(bytes_of(folder / "list") == "two-rings-packet\n");
+  CHECK(bytes_of(folder / "now") != bytes_of(folder / "before"));
+}
+
 TEST_CASE("standard output that is full is told") {
   const TestFolder folder;
   put(folder, "a.course.toml", small_course);
