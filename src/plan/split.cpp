@@ -18,6 +18,11 @@ double total_minutes(const std::vector<SplitUnit>& units) {
   return sum;
 }
 
+/// Units behind which a lesson may end.
+struct Range {
+  int low = 0, high = 0;
+};
+
 /// Sums and first occurrences, worked out once, so that a lesson's cost is quickly told.
 class Costs {
  public:
@@ -37,13 +42,20 @@ class Costs {
   }
 
   double minutes(int first, int end) const { return minutes_[end] - minutes_[first]; }
+  /// A lesson's share of all the work, by its room.
+  double fair(int lesson) const { return room_ > 0 ? minutes_.back() * task_.lessons[lesson].room / room_ : 0; }
+  /// The ends at which so many minutes, at least and at most, are done.
+  Range between(double least, double most) const {
+    const auto low = std::lower_bound(minutes_.begin(), minutes_.end(), least - rounding);
+    const auto high = std::upper_bound(minutes_.begin(), minutes_.end(), most + rounding);
+    return {static_cast<int>(low - minutes_.begin()), static_cast<int>(high - minutes_.begin()) - 1};
+  }
   double over(int lesson, int first, int end) const { return std::max(0.0, minutes(first, end) - task_.lessons[lesson].room - rounding); }
 
   /// All but what is told of each unit by itself.
   double of_lesson(int lesson, int first, int end) const {
     const SplitWeights& w = task_.weights;
-    const double fair = room_ > 0 ? minutes_.back() * task_.lessons[lesson].room / room_ : 0;
-    double cost = w.uneven * std::abs(minutes(first, end) - fair) + w.over * over(lesson, first, end);
+    double cost = w.uneven * std::abs(minutes(first, end) - fair(lesson)) + w.over * over(lesson, first, end);
     cost += w.technique * std::max(0, new_ones_[end] - new_ones_[first] - 1);
     if (first == end) return cost + w.empty;
     const SplitUnit& last = task_.units[end - 1];
@@ -69,20 +81,20 @@ class Costs {
 /// The least cost of the first i units in the lessons so far, and where the last of these lessons begins.
 class Table {
  public:
-  Table(const SplitTask& task, const Costs& costs)
-      : costs_(costs), weights_(task.weights), n_(static_cast<int>(task.units.size())), least_(task.units.size() + 1, infinite) {
+  Table(const SplitTask& task, const Costs& costs) : costs_(costs), weights_(task.weights), least_(task.units.size() + 1, infinite) {
     least_[0] = 0;
   }
 
-  /// Adds a lesson; ways that are dearer than `enough` by themselves need not be looked at.
-  void add_lesson(int lesson, double enough) {
+  /// Adds a lesson that ends at one of `range`; ways that are dearer than `enough` by themselves need not be looked at.
+  void add_lesson(int lesson, Range range, double enough) {
     std::vector<double> next(least_.size(), infinite);
     begins_.emplace_back(least_.size(), 0);
-    for (int end = 0; end <= n_; ++end) {
+    for (int end = range.low; end <= range.high; ++end) {
       double units = 0;
-      for (int first = end; first >= 0; --first) {
+      for (int first = end; first >= from_.low; --first) {
         if (first < end) units += costs_.of_unit(lesson, first);
         if (weights_.over * costs_.over(lesson, first, end) > enough) break;
+        if (least_[first] > enough) continue;
         const double cost = least_[first] + units + costs_.of_lesson(lesson, first, end);
         if (cost > next[end] - rounding) continue;
         next[end] = cost;
@@ -90,13 +102,14 @@ class Table {
       }
     }
     least_ = std::move(next);
+    from_ = range;
   }
 
   double least() const { return least_.back(); }
 
   std::vector<int> ends() const {
     std::vector<int> ends(begins_.size());
-    int end = n_;
+    int end = static_cast<int>(least_.size()) - 1;
     for (std::size_t l = begins_.size(); l-- > 0;) {
       ends[l] = end;
       end = begins_[l][end];
@@ -107,7 +120,7 @@ class Table {
  private:
   const Costs& costs_;
   const SplitWeights& weights_;
-  int n_;
+  Range from_;  ///< where the lesson before may end
   std::vector<double> least_;
   std::vector<std::vector<int>> begins_;
 };
@@ -138,14 +151,40 @@ std::vector<int> in_even_shares(const SplitTask& task, const Costs& costs) {
   return ends;
 }
 
+/// The best of the splits in which the work done never strays from the fair share by more than `reach` minutes.
+Table within(const SplitTask& task, const Costs& costs, double reach, double enough) {
+  const int n = static_cast<int>(task.units.size()), lessons = static_cast<int>(task.lessons.size());
+  Table table(task, costs);
+  double fair = 0;
+  for (int l = 0; l < lessons; ++l) {
+    fair += costs.fair(l);
+    const bool last = l + 1 == lessons;
+    table.add_lesson(l, last ? Range{n, n} : costs.between(fair - reach, fair + reach), enough);
+  }
+  return table;
+}
+
+/// How far the work done can stray in a split that costs `enough` at most: what is done too early or too late costs on both sides of the
+/// lesson's end, all lessons but the one that ends the work pay for their stop or for being empty, and work without room is paid anyhow.
+double reach_of(const SplitTask& task, const Costs& costs, double enough) {
+  double stop = task.weights.empty, fair = 0, room = 0;
+  for (const SplitUnit& unit : task.units) stop = std::min(stop, unit.may_stop ? unit.stop_cost : task.weights.bad_stop);
+  for (int l = 0; l < static_cast<int>(task.lessons.size()); ++l) fair += costs.fair(l), room += task.lessons[l].room + rounding;
+  const double all = costs.minutes(0, static_cast<int>(task.units.size()));
+  if (task.weights.uneven <= 0 || std::abs(all - fair) > rounding) return all;
+  const double anyhow = stop * static_cast<double>(task.lessons.size() - 1) + task.weights.over * std::max(0.0, all - room);
+  return (enough - anyhow) / task.weights.uneven / 2;
+}
+
 }  // namespace
 
 Split split(const SplitTask& task) {
   base::require(!task.lessons.empty(), "work is split into one lesson at least");
   const Costs costs(task);
-  const double enough = cost_of(costs, in_even_shares(task, costs)) + rounding;
-  Table table(task, costs);
-  for (int l = 0; l < static_cast<int>(task.lessons.size()); ++l) table.add_lesson(l, enough);
+  double enough = cost_of(costs, in_even_shares(task, costs)) + rounding;
+  const double half_a_lesson = costs.minutes(0, static_cast<int>(task.units.size())) / static_cast<double>(task.lessons.size()) / 2;
+  enough = std::min(enough, within(task, costs, half_a_lesson, enough).least() + rounding);
+  const Table table = within(task, costs, reach_of(task, costs, enough), enough);
   Split best{table.ends(), table.least(), 0};
   int first = 0;
   for (std::size_t l = 0; l < best.ends.size(); first = best.ends[l++]) best.over += costs.over(static_cast<int>(l), first, best.ends[l]);
