@@ -30,10 +30,8 @@ std::string cues_text(const words::Phrases& phrases, const std::string& title, c
   for (const Cue& cue : cues) {
     if (cue.title != chapter) text += '\n' + cue.title + '\n';
     chapter = cue.title;
-    text += phrases.say(
-                "cues.line",
-                {{"at", clock(at).substr(0, 8)}, {"seconds", words::Decimal{cue.seconds, 1}}, {"file", cue.file}, {"words", cue.words}}) +
-            '\n';
+    text += fmt::format("{}  {}  {}\n    {}\n", clock(at).substr(0, 8),
+                        phrases.say("cues.seconds", {{"seconds", words::Decimal{cue.seconds, 1}}}), cue.file, cue.words);
     at += cue.seconds;
   }
   return text;
