@@ -48,11 +48,11 @@ class Browser:
 
     def click(self, element):
         self.middle(element)
-        ActionChains(self.driver).move_to_element(element).click().perform()
+        ActionChains(self.driver, duration=0).move_to_element(element).click().perform()
 
     def keys(self, element, keys):
         self.run('arguments[0].focus()', element)
-        ActionChains(self.driver).send_keys(keys).perform()
+        ActionChains(self.driver, duration=0).send_keys(keys).perform()
 
     def touch(self, points):
         x, y = points[0]
