@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <memory>
+#include <mutex>
 
 #include "paint/cairo/moving_png.h"
 #include "picture/film.h"
@@ -11,7 +12,14 @@
 namespace publish {
 namespace {
 
-using Stills = std::shared_ptr<const std::vector<picture::Still>>;
+/// A lesson's stills. The small ones are drawn once: as files of their own and in the pictures that move.
+struct Film {
+  explicit Film(std::vector<picture::Still> made) : stills(std::move(made)), once(stills.size()), small(stills.size()) {}
+  const std::vector<picture::Still> stills;
+  std::vector<std::once_flag> once;
+  std::vector<base::Result<Bytes>> small;
+};
+using Stills = std::shared_ptr<Film>;
 
 struct Size {
   int height;
@@ -31,14 +39,18 @@ std::string still_name(const std::string& stem, std::size_t i, const picture::St
   return fmt::format("{}-{:03}-{}{}.png", stem, i + 1, file_stem(still.letter), still.number);
 }
 
-base::Result<Bytes> moving(const std::vector<picture::Still>& stills, const std::string& letter, const paint::Type& type,
-                           paint::Ground ground) {
+const base::Result<Bytes>& small_one(Film& film, std::size_t i, const paint::Type& type, paint::Ground ground) {
+  std::call_once(film.once[i], [&] { film.small[i] = drawn(film.stills[i], type, sizes[0], ground); });
+  return film.small[i];
+}
+
+base::Result<Bytes> moving(Film& film, const std::string& letter, const paint::Type& type, paint::Ground ground) {
   paint::MovingPng moving;
-  for (const picture::Still& still : stills) {
-    if (still.letter != letter) continue;
-    const auto png = drawn(still, type, sizes[0], ground);
+  for (std::size_t i = 0; i < film.stills.size(); ++i) {
+    if (film.stills[i].letter != letter) continue;
+    const auto& png = small_one(film, i, type, ground);
     if (!png) return png;
-    if (auto added = moving.add(*png, still.seconds); !added) return tl::make_unexpected(added.error());
+    if (auto added = moving.add(*png, film.stills[i].seconds); !added) return tl::make_unexpected(added.error());
   }
   return moving.file();
 }
@@ -47,12 +59,13 @@ void add_lesson(const Making& making, const std::filesystem::path& into, const H
                 std::vector<Job>& jobs) {
   const paint::Ground ground = making.order.ground;
   std::vector<Cue> cues;
-  for (std::size_t i = 0; i < stills->size(); ++i) {
-    const picture::Still& still = (*stills)[i];
+  for (std::size_t i = 0; i < stills->stills.size(); ++i) {
+    const picture::Still& still = stills->stills[i];
     const std::string name = still_name(lesson.stem, i, still);
-    for (const Size size : sizes)
-      jobs.push_back({into / fmt::format("{}", size.height) / name,
-                      [stills, i, size, ground](const paint::Type& type) { return drawn((*stills)[i], type, size, ground); }});
+    jobs.push_back({into / fmt::format("{}", sizes[0].height) / name,
+                    [stills, i, ground](const paint::Type& type) { return small_one(*stills, i, type, ground); }});
+    jobs.push_back({into / fmt::format("{}", sizes[1].height) / name,
+                    [stills, i, ground](const paint::Type& type) { return drawn(stills->stills[i], type, sizes[1], ground); }});
     cues.push_back({name, still.title, still.words, still.seconds});
     if (still.number == 1)
       jobs.push_back({into / fmt::format("{}-{}-moving.png", lesson.stem, file_stem(still.letter)),
@@ -75,8 +88,7 @@ base::Result<void> add_stills(const Making& making, const HandPages& pages, Type
   std::vector<Stills> all(pages.lessons.size());
   auto made = on_all_cores(all.size(), types, stop, [&](std::size_t i, const paint::Type& type) -> base::Result<void> {
     const say::Voice voice{making.phrases, pages.hand, making.course};
-    all[i] = std::make_shared<const std::vector<picture::Still>>(
-        picture::film(making.course, making.plan, pages.lessons[i].number, voice, type));
+    all[i] = std::make_shared<Film>(picture::film(making.course, making.plan, pages.lessons[i].number, voice, type));
     return {};
   });
   if (!made) return made;
