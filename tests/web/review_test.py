@@ -2,6 +2,7 @@
 1440 dots, no request, no script but its own, what WCAG 2.2 asks for. review_test.py PROGRAM ROOT FOLDER. A missing browser is a failure."""
 import csv
 import json
+import os
 import pathlib
 import re
 import shutil
@@ -240,6 +241,32 @@ def accessible(browser, page):
     browser.media()
 
 
+AXE = '''
+const done = arguments[arguments.length - 1];
+axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
+  .then(r => done((r.passes.length > 10 ? [] : ['nothing was looked at']).concat(r.violations.map(v => `${v.impact} ${v.id}: ${v.nodes.length} times, ${v.nodes[0].html
+    .slice(0, 120)}`))), e => done([String(e)]));'''
+
+
+def axe(browser, pages):
+    """Deque's axe-core (npm, no Debian package), where AXE_CORE names its axe.min.js: it finds nothing."""
+    script = os.environ.get('AXE_CORE')
+    if not script:
+        print('web: axe-core is not here (AXE_CORE names no axe.min.js): skipped')
+        return
+    source = pathlib.Path(script).read_text()
+    for page in pages:
+        for theme in ('light', 'dark'):
+            browser.media(prefers_color_scheme=theme)
+            browser.open(page)
+            browser.run('localStorage.clear()')
+            browser.open(page)
+            browser.run(source)
+            found = browser.driver.execute_async_script(AXE)
+            check(not found, f'{page.name}, {theme}: {found}')
+    browser.media()
+
+
 def remembers(browser, page):
     browser.open(page)
     for _ in range(4):
@@ -330,6 +357,7 @@ def main():
         check(not said, f'the browser says: {said}')
         safe(browser)
         cues(browser)
+        axe(browser, [pages[3], hem, pages[0].parent / 'index.html'])
     finally:
         browser.quit()
     print(f'web: {len(failures)} failures; pictures in {folder}')
