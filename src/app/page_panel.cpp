@@ -26,7 +26,7 @@ void draw_page(Desk& desk) {
     }
     desk.type = std::move(*type);
   }
-  if (!desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)].cuttings.empty()) {
+  if (publish::cannot_be_cut(*desk.plan(), desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)])) {
     desk.message = desk.say("desk.cutting-not-printed");
     preview.pages = 0;
     preview.lesson = desk.lesson;

@@ -74,8 +74,7 @@ int run_handouts(const Options& options) {
   for (const auto& file : written->files) names += file.string() + '\n';
   if (!options.quiet && !print_out(names)) return not_written;
   for (const int lesson : written->refused)
-    fmt::print(stderr, "tellekant: lesson {} has cutting; this version draws no pages for it, none were made\n", lesson);
-  if (!written->refused.empty()) return not_written;
+    fmt::print(stderr, "tellekant: a stop stands against the cutting of lesson {}: no pages of it were made\n", lesson);
   return check::stops(checked->snags) ? stopped : fine;
 }
 

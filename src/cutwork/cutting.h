@@ -36,13 +36,14 @@ struct Request {
   std::vector<cloth::Hole> zones;  ///< only the areas round these holes; empty: every enclosed area
 };
 
-/// One snip. `order` is its own; the snips of one block end, four at the most, share a `cutting`. Both count from 1.
+/// One snip. `order` is its own; the snips of one block end, four at the most, share a `cutting`. Both count from 1, area by area.
 struct Cut {
   Axis axis = Axis::v;
   int thread = 0;
   cloth::Hole at;  ///< the hole at the stitches' end to the left of the thread, or above it
   int order = 0, cutting = 0;
   int block = -1;  ///< index in the request: whose end it is
+  int area = 0;    ///< from 0: which of the areas that are cut
   friend bool operator==(const Cut&, const Cut&) = default;
 };
 

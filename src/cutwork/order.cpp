@@ -22,9 +22,15 @@ class Numbering {
   }
 
   std::vector<Cut> cuts() {
-    for (const auto& groups : of_block_)
-      for (const int group : groups) number_with_opposite(group);
-    for (int group = 0; group < static_cast<int>(groups_.size()); ++group) number_with_opposite(group);  // ends that no block holds
+    std::vector<int> order;
+    for (const auto& groups : of_block_) order.insert(order.end(), groups.begin(), groups.end());
+    for (int group = 0; group < static_cast<int>(groups_.size()); ++group)
+      if (groups_[group].block < 0) order.push_back(group);  // ends that no block holds
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return area(a) < area(b); });
+    for (const int group : order) {
+      if (area(group) != last_area_) last_area_ = area(group), ++areas_;
+      number_with_opposite(group);
+    }
     return std::move(cuts_);
   }
 
@@ -48,6 +54,8 @@ class Numbering {
     numbered_.push_back(false);
   }
 
+  int area(int group) const { return taken_[groups_[group].threads.front()].run->area; }
+
   void number_with_opposite(int group) {
     if (numbered_[group]) return;
     number(group);
@@ -63,7 +71,7 @@ class Numbering {
     for (const std::size_t t : snips.threads) {
       const int line = taken_[t].run->line;
       const cloth::Hole at = snips.axis == Axis::v ? cloth::Hole{line, snips.at} : cloth::Hole{snips.at, line};
-      cuts_.push_back({snips.axis, line, at, static_cast<int>(cuts_.size()) + 1, cutting_, snips.block});
+      cuts_.push_back({snips.axis, line, at, static_cast<int>(cuts_.size()) + 1, cutting_, snips.block, areas_ - 1});
     }
   }
 
@@ -74,7 +82,7 @@ class Numbering {
   std::vector<bool> numbered_;
   std::map<std::tuple<Axis, int, int, int>, std::size_t> open_;
   std::vector<Cut> cuts_;
-  int cutting_ = 0;
+  int cutting_ = 0, last_area_ = -1, areas_ = 0;
 };
 
 }  // namespace

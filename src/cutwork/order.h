@@ -1,4 +1,4 @@
-// The order of the snips: block by block as the blocks are worked, the opposite end straight after.
+// The order of the snips: area by area, in each block by block as the blocks are worked, the opposite end straight after.
 #pragma once
 
 #include "cutwork/search.h"

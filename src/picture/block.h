@@ -21,6 +21,7 @@ struct Block {
   std::vector<MapFrame> frames;                        ///< close-ups in it, for the map
   std::vector<std::pair<std::string, double>> scales;  ///< letter and mm a thread of each
   bool gridded = false;                                ///< it shows a grid
+  bool cutting = false;                                ///< it shows cutting: its page carries the cautions
   bool corners = false;                                ///< it speaks of the corners to be tacked
   std::optional<Rect> aside;                           ///< room at its side, seen from its top left corner, where the page's key may stand
   std::function<void(list::List&, Point)> draw;

@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "base/require.h"
+#include "picture/cut_pages.h"
 #include "picture/facts.h"
 #include "picture/table.h"
 #include "picture/tell.h"
@@ -132,7 +133,9 @@ class Unmeasured : public list::Measure {
 std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice) {
   const Unmeasured unmeasured;
   const Sheet sheet{course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, unmeasured, {}, {}};
-  return count_tables(sheet);
+  std::vector<Table> tables = count_tables(sheet);
+  for (Table& table : cut_tables(sheet)) tables.push_back(std::move(table));
+  return tables;
 }
 
 }  // namespace picture

@@ -4,16 +4,15 @@
 #include <cmath>
 
 #include "picture/ink.h"
+#include "picture/scissors.h"
 #include "picture/styles.h"
 
 namespace picture {
 namespace {
 
 // In threads of the cloth.
-constexpr double outside = 0.75;            // of the ridge
-constexpr double hatch = 1.3;               // length of a stroke of the hatch
-constexpr double blade = 2.6, ring = 0.62;  // scissors
-constexpr double spread = 0.26;             // of the blades, radians
+constexpr double outside = 0.75;  // of the ridge
+constexpr double hatch = 1.3;     // length of a stroke of the hatch
 
 CutPoint point_at(cloth::Hole hole, double out_x, double out_y) {
   return {hole.x + outside * out_x, hole.y + outside * out_y, out_x, out_y};
@@ -25,18 +24,6 @@ struct Out {
 Out out_of(const trail::Worked& w) {
   const double far = cloth::distance(w.up, w.down);
   return {(w.up.x - w.down.x) / far, (w.up.y - w.down.y) / far};
-}
-
-/// Open blades with their point at `tip`, cutting along `way` (a unit).
-void draw_scissors(list::List& list, Point tip, Point way, double unit) {
-  for (const double side : {-1.0, 1.0}) {
-    const double c = std::cos(side * spread), s = std::sin(side * spread);
-    const Point along{way.x * c - way.y * s, way.x * s + way.y * c};
-    const Point pivot = minus(tip, times(0.9 * blade * unit, way));
-    const Point point = plus(pivot, times(blade * unit, along)), grip = minus(pivot, times(0.5 * blade * unit, along));
-    add_line(list, list::Role::caution, point, grip, 0.14 * unit, colour::accent);
-    add_disc(list, list::Role::caution, minus(grip, times(ring * unit, along)), ring * unit, colour::white, 0.14 * unit, colour::accent);
-  }
 }
 
 bool is_corner(const trail::Worked& a, const trail::Worked& b, bool inner) { return a.leg != b.leg && (a.up == b.up) == inner; }

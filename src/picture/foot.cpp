@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "picture/column.h"
+#include "picture/cut_pages.h"
 #include "picture/facts.h"
 #include "picture/ink.h"
 #include "picture/tell.h"
@@ -11,7 +11,14 @@
 namespace picture {
 namespace {
 
-constexpr double gap = 8;  // mm between map and key
+constexpr double gap = 8;           // mm between map and key
+constexpr double caution_pad = 2.4;  // mm round the cautions
+
+Column cautions_of(const Sheet& sheet) {
+  Column column(sheet.width() - 2 * caution_pad, sheet.styles, sheet.measure);
+  column.paragraph(sentences({sheet.say("page.caution.title.sentence"), sentences(cut_cautions(sheet))}));
+  return column;
+}
 
 std::vector<cloth::Hole> corners_of(const Sheet& sheet) {
   std::vector<cloth::Hole> corners;
@@ -26,21 +33,35 @@ Foot::Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const B
   order_.width = 62;
   order_.height = 52;
   Uses uses;
-  bool corners = false;
+  bool corners = false, cutting = false;
   for (const Block* block = first; block != last; ++block) {
     uses.add(block->uses);
     order_.frames.insert(order_.frames.end(), block->frames.begin(), block->frames.end());
     scales_.insert(scales_.end(), block->scales.begin(), block->scales.end());
     gridded_ = gridded_ || block->gridded;
     corners = corners || block->corners;
+    cutting = cutting || block->cutting;
   }
   if (corners) order_.corners = corners_of(sheet);
   if (!order_.frames.empty() || !order_.corners.empty()) {
     map_ = map.outline(order_);
     uses.add(map_->uses);
   }
+  if (cutting) cautions_.emplace(cautions_of(sheet));
   set_key(uses, first, last);
   lines_ = line_words();
+}
+
+double Foot::cautions_height(const Sheet& sheet) { return cautions_of(sheet).height() + 2 * caution_pad + 4; }
+
+double Foot::cautions_height() const { return cautions_ ? cautions_->height() + 2 * caution_pad + 4 : 0; }
+
+/// In a frame of the accent, thicker on the left, so that it is seen first of all.
+void Foot::draw_cautions(list::List& list, Point at) const {
+  const Rect rect{at.x, at.y, sheet_.width(), cautions_height() - 4};
+  add_frame(list, list::Role::caution, rect, 0, 0.4, colour::accent);
+  add_line(list, list::Role::caution, {at.x, at.y}, {at.x, at.y + rect.h}, 1.4, colour::accent, list::Cap::flat);
+  draw_column(list, *cautions_, {at.x + caution_pad + 0.6, at.y + caution_pad});
 }
 
 double Foot::map_room() const { return map_ ? std::max(map_->width, 40.0) + gap : 0; }
@@ -89,7 +110,7 @@ std::vector<std::string> Foot::line_words() const {
   return wrapped(sentences(said), sheet_.styles.body, sheet_.width() - number_room, sheet_.measure);
 }
 
-double Foot::height() const { return lines_height() + (strip() > 0 ? strip() + 4 : 0); }
+double Foot::height() const { return lines_height() + (strip() > 0 ? strip() + 4 : 0) + cautions_height(); }
 
 void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
   const double left = sheet_.margin(), right = left + sheet_.width(), bottom = sheet_.page.height - 11;
@@ -106,6 +127,7 @@ void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
   const double top = rule - 4 - strip();
   if (map_) put(list, design_.draw(order_).list, {left, top});
   if (legend_ && !aside_) legend_->draw(list, {left + map_room(), top});
+  if (cautions_) draw_cautions(list, {left, (strip() > 0 ? top : rule - 4) - cautions_height()});
 }
 
 }  // namespace picture

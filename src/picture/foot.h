@@ -1,6 +1,7 @@
 // The foot of a page: the small picture of the design, the key, and the line that says how the pictures are to be read.
 #pragma once
 
+#include "picture/column.h"
 #include "picture/legend.h"
 #include "picture/pages.h"
 
@@ -11,12 +12,16 @@ class Foot {
   /// For a page that holds these blocks.
   Foot(const Sheet& sheet, const DesignMap& map, const Block* first, const Block* last);
   double height() const;
+  /// Of the cautions on a page that shows cutting.
+  static double cautions_height(const Sheet& sheet);
   void draw(list::List& list, std::size_t page, std::size_t of) const;
   /// Where the key stands beside a block instead of here: which block, counted from the first, and its room there.
   const std::optional<std::pair<std::size_t, Rect>>& aside() const { return aside_; }
   void draw_key(list::List& list, Point at) const { legend_->draw(list, at); }
 
  private:
+  double cautions_height() const;
+  void draw_cautions(list::List& list, Point at) const;
   void set_key(const Uses& uses, const Block* first, const Block* last);
   double strip() const;
   double map_room() const;
@@ -33,6 +38,7 @@ class Foot {
   std::optional<std::pair<std::size_t, Rect>> aside_;
   std::vector<std::pair<std::string, double>> scales_;
   bool gridded_ = false;
+  std::optional<Column> cautions_;
   std::vector<std::string> lines_;
 };
 

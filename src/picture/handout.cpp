@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "picture/cut_out.h"
+#include "picture/cut_pages.h"
+#include "picture/foot.h"
 #include "picture/overview.h"
 #include "picture/pages.h"
 #include "picture/remembered.h"
@@ -23,8 +25,11 @@ class Handout {
     if (marks_first) add_notes_and_marks();
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number) add_close_up(close_up);
+    const bool cuts = !sheet_.lesson.cuttings.empty();  // what is stitched in the lesson is told to its end before anything is cut
+    if (cuts) add_counts_and_threads();
+    if (cuts) add_cuttings();
     add_other_work();
-    add_counts_and_threads();
+    if (!cuts) add_counts_and_threads();
     if (!marks_first) add_notes_and_marks();
     return pages_.finish();
   }
@@ -111,6 +116,63 @@ class Handout {
     std::vector<Block> marks = sections_.text(tell_marks(sheet_), 6, Sections::Keep::together);
     for (Block& block : marks) block.corners = true;
     pages_.add(std::move(marks));
+  }
+
+  void add_cuttings() {
+    const double k = sheet_.styles.body.size_pt / 12, cautions = Foot::cautions_height(sheet_);
+    const double height = pages_.room(false) - cautions + 14 * k, most = sections_.widest_beside() > 0 ? sections_.widest_beside() : sections_.widest();
+    const Sections sections(sheet_, height);
+    constexpr double narrow = 78;  // mm: the words need the rest
+    const double words = sheet_.styles.key_aside ? 4 * line_height(sheet_.styles.body) : 0;
+    CutRooms rooms{{sheet_.styles.key_aside ? most : std::min(most, narrow), std::clamp(height - letter_inset - words, 60 * k, 124.0)}, {}, sections_.widest(), std::clamp(height - 26 * k, 70.0, 138.0)};
+    rooms.mend = {std::min(rooms.close_up.width, sheet_.styles.key_aside ? most : 66.0), rooms.close_up.height};
+    for (CutPiece& piece : cut_pieces(sheet_, rooms)) {
+      std::vector<Block> blocks = cut_blocks(sections, piece, height);
+      mark_cutting(blocks);
+      pages_.add(std::move(blocks));
+    }
+  }
+
+  /// Also the smaller pieces that a block may be parted into: no page of them is without the cautions.
+  static void mark_cutting(std::vector<Block>& blocks) {
+    for (Block& block : blocks) {
+      block.cutting = true;
+      if (block.parts) mark_cutting(*block.parts);
+    }
+  }
+
+  /// In pieces no higher than a page has room for, each under the title.
+  std::vector<Block> table_blocks(const Table& whole, double most) const {
+    const auto table = std::make_shared<SetTable>(sheet_, whole, std::min(sheet_.width(), sheet_.styles.text_most_mm));
+    if (table->height() > most && whole.rows.size() > 1) {
+      Table first = whole, second = whole;
+      const auto half = static_cast<std::ptrdiff_t>(whole.rows.size() / 2);
+      first.rows.erase(first.rows.begin() + half, first.rows.end());
+      first.note.clear();
+      second.rows.erase(second.rows.begin(), second.rows.begin() + half);
+      std::vector<Block> blocks = table_blocks(first, most), rest = table_blocks(second, most);
+      blocks.insert(blocks.end(), std::make_move_iterator(rest.begin()), std::make_move_iterator(rest.end()));
+      return blocks;
+    }
+    Block block;
+    block.before = 5;
+    block.height = table->height();
+    block.draw = [table](list::List& list, Point at) { table->draw(list, at); };
+    return {std::move(block)};
+  }
+
+  std::vector<Block> cut_blocks(const Sections& sections, CutPiece& piece, double height) const {
+    if (piece.table) return table_blocks(*piece.table, height);
+    if (!piece.picture) return sections.text(piece.telling, 6, Sections::Keep::together);
+    Block block;
+    if (!sheet_.styles.key_aside) block.frames = piece.frames;  // in large type the cautions take the small picture's room: the map has the numbers
+    block.gridded = piece.gridded;
+    if (!piece.letter.empty()) {
+      if (piece.gridded) block.scales = {{piece.letter, piece.picture->scale}};
+      const std::string title = sheet_.say("page.close-up.title", {{"letter", piece.letter}, {"title", piece.telling.pieces().front().text}});
+      piece.picture->list.places = {{piece.letter, title, {0, 0, piece.picture->width, piece.picture->height}}};
+    }
+    return sections.picture(std::move(*piece.picture), piece.telling, std::move(block));
   }
 
   void add_other_work() {

@@ -5,12 +5,14 @@
 #include <optional>
 
 #include "picture/column.h"
+#include "picture/cut_marks.h"
 #include "picture/ink.h"
 
 namespace picture {
 namespace {
 
 std::string_view key_of(Mark mark, const Uses& uses) {
+  if (const std::string_view key = cut_mark_key(mark); !key.empty()) return key;
   switch (mark) {
     case Mark::up:
       return "page.key.up";
@@ -56,8 +58,9 @@ std::string_view key_of(Mark mark, const Uses& uses) {
       return "page.key.many";
     case Mark::corner:
       return "page.key.corner";
+    default:
+      return "page.key.up";
   }
-  return "page.key.up";
 }
 
 constexpr double gap = 6;  // mm between columns
@@ -195,6 +198,7 @@ void draw_fold_sign(list::List& list, Point left, Point right) {
 void Legend::draw_sign(list::List& list, Mark mark, Point middle) const {
   const double u = unit(), half = (sign_ - 3) / 2;
   const Point left{middle.x - half, middle.y}, right{middle.x + half, middle.y};
+  if (!cut_mark_key(mark).empty()) return draw_cut_mark_sign(list, mark, {left.x, middle.y - 1.7, right.x - left.x, 3.4}, u, sheet_->styles.number, sheet_->measure);
   if (const auto use = hole_use(mark)) return draw_hole(list, middle, *use, u);
   if (const auto sign = stitch_sign(mark)) return draw_stitch(list, left, right, sign->width * u, 0, sign->stage, sign->doubled);
   switch (mark) {

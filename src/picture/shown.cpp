@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "picture/cut_pages.h"
 #include "picture/ink.h"
 #include "picture/map.h"
 #include "picture/overview.h"
@@ -31,6 +32,7 @@ class Lesson {
     shown_.ready = have_ready(sheet_);
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number) add(close_up);
+    add_cuttings();
     add_map();
     for (Telling telling : {tell_other_work(sheet_), tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_)})
       if (!telling.empty()) shown_.rest.push_back(std::move(telling));
@@ -60,6 +62,25 @@ class Lesson {
     shown.name = small(close_up.letter) + "-count";
     tell_count_in(sheet_, close_up, made, shown.telling);
     finish(std::move(shown), draw_overview(sheet_, close_up, made.count_in->count, size_.width, size_.height));
+  }
+
+  /// Each picture with the cautions; what has none goes with the words.
+  void add_cuttings() {
+    for (CutPiece& piece : cut_pieces(sheet_, {{size_.width, size_.height}, {size_.width, size_.height}, size_.width, size_.height})) {
+      if (piece.table) continue;  // tables are shown by themselves
+      if (!piece.picture) {
+        shown_.rest.push_back(std::move(piece.telling));
+        continue;
+      }
+      frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
+      piece.telling.strong(sheet_.say("page.caution.title"));
+      for (const std::string& caution : cut_cautions(sheet_)) piece.telling.paragraph(caution);
+      Shown shown;
+      shown.letter = piece.letter;
+      shown.name = piece.name;
+      shown.telling = std::move(piece.telling);
+      finish(std::move(shown), *piece.picture);
+    }
   }
 
   void add_map() {

@@ -16,7 +16,8 @@ inline constexpr list::Colour grid_fourth{0xA9, 0xB6, 0xC6};
 inline constexpr list::Colour now{0x1B, 0x32, 0x5F};     ///< this lesson's stitches
 inline constexpr list::Colour before{0x82, 0x94, 0xAC};  ///< stitched before
 inline constexpr list::Colour later{0x82, 0x94, 0xAC};   ///< not yet: thin
-inline constexpr list::Colour accent{0xC4, 0x50, 0x1F};  ///< the count-in alone
+inline constexpr list::Colour accent{0xC4, 0x50, 0x1F};  ///< the count-in, and what is cut
+inline constexpr list::Colour gone{0xDF, 0xE4, 0xEB};    ///< where threads are taken out
 inline constexpr list::Colour rule{0xA9, 0xB6, 0xC6};    ///< lines between rows of a table
 }  // namespace colour
 

@@ -147,7 +147,12 @@ std::vector<std::string> ready_items(const Sheet& sheet) {
   for (const ThreadUse& use : uses) items.push_back(lengths_words(sheet, use));
   for (const int size : needles(sheet, uses)) items.push_back(sheet.say("page.ready.needle", {{"size", std::int64_t{size}}}));
   if (has_marks(sheet)) items.push_back(sheet.say("page.ready.tacking"));
-  items.push_back(sheet.say("page.ready.scissors"));
+  if (sheet.lesson.cuttings.empty()) {
+    items.push_back(sheet.say("page.ready.scissors"));
+    return items;
+  }
+  if (uses.empty()) items.push_back(sheet.say("page.ready.needle-to-draw"));
+  for (const char* key : {"page.ready.sharp-scissors", "page.ready.light", "page.ready.scrap"}) items.push_back(sheet.say(key));
   return items;
 }
 

@@ -118,6 +118,7 @@ std::vector<PartCutting> cuttings_of(const course::Course& course) {
       cut.place = course.parts[p].place;
       requests.push_back(request_of(course, p));
       cut.cutting = cutwork::plan_cutting(requests.back());
+      cut.blocks = requests.back().blocks;
       cuttings.push_back(std::move(cut));
     }
   hold_together(requests, cuttings);

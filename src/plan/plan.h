@@ -60,6 +60,7 @@ struct PartCutting {
   int item = 0;    ///< place among the lesson's work
   course::Place place;  ///< of the work that names it
   cutwork::Cutting cutting;
+  std::vector<cutwork::Bundle> blocks;  ///< what may hold it: a cut's `block` counts in them
   /// Work on the cloth to be cut, or on the blocks that hold it, that comes later than the cutting or never.
   struct Late {
     int part = -1;

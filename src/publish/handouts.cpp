@@ -26,7 +26,7 @@ std::vector<HandPages> outline(const Making& making) {
     HandPages pages{hand, {}, {}};
     const say::Voice voice{making.phrases, hand, making.course};
     for (const plan::LessonPlan& lesson : making.plan.lessons) {
-      if ((making.order.lesson && *making.order.lesson != lesson.number) || !lesson.cuttings.empty()) continue;
+      if ((making.order.lesson && *making.order.lesson != lesson.number) || cannot_be_cut(making.plan, lesson)) continue;
       const std::string title = say::lesson_title(voice, making.plan, lesson.number);
       pages.lessons.push_back({lesson.number, title, fmt::format("lesson-{:02}-{}", lesson.number, file_stem(title)), {}});
     }
@@ -35,11 +35,10 @@ std::vector<HandPages> outline(const Making& making) {
   return all;
 }
 
-/// A page that shows cutting must show the cautions and every thread: none is made rather than half of one.
 std::vector<int> refused(const plan::Plan& plan, const HandoutOrder& order) {
   std::vector<int> lessons;
   for (const plan::LessonPlan& lesson : plan.lessons)
-    if (!lesson.cuttings.empty() && (!order.lesson || *order.lesson == lesson.number)) lessons.push_back(lesson.number);
+    if (cannot_be_cut(plan, lesson) && (!order.lesson || *order.lesson == lesson.number)) lessons.push_back(lesson.number);
   return lessons;
 }
 
@@ -101,6 +100,11 @@ base::Result<Written> plain(const Making& making, std::vector<HandPages>& all, T
 }
 
 }  // namespace
+
+bool cannot_be_cut(const plan::Plan& plan, const plan::LessonPlan& lesson) {
+  return std::any_of(lesson.cuttings.begin(), lesson.cuttings.end(),
+                     [&](int c) { return plan.cuttings[static_cast<std::size_t>(c)].cutting.cuts.empty(); });
+}
 
 base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases,
                                const HandoutOrder& order, std::stop_token stop, const std::function<void(int done, int of)>& progress) {

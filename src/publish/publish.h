@@ -62,12 +62,14 @@ struct HandoutOrder {
   std::string stamp;  ///< of the packet's calendar: when it is written
   paint::Ground ground = paint::Ground::white;  ///< of stills
 };
+/// Does a stop stand against what the lesson cuts? Then nothing is planned as cut, and no page may look as if it were.
+bool cannot_be_cut(const plan::Plan& plan, const plan::LessonPlan& lesson);
 /// Title in lower-case ASCII letters, digits and hyphens, 40 at the most; "lesson" where nothing is left.
 std::string file_stem(std::string_view title);
 
 struct Written {
   std::vector<std::filesystem::path> files;
-  std::vector<int> refused;  ///< lessons with cutting: no pages are made of them
+  std::vector<int> refused;  ///< lessons whose cutting a stop stands against: no pages are made of them
 };
 /// Makes and writes the pages in every form in parallel; older files of other names are left alone. On trouble or cancel nothing half-written remains.
 base::Result<Written> handouts(const course::Course& course, const plan::Plan& plan, const words::Phrases& phrases, const HandoutOrder& order,

@@ -101,6 +101,10 @@ inline std::vector<std::pair<std::string, std::string>> designs() {
                        "[[lesson]]\ntitle = \"Everything at once, with a rather long title that must go over more than one line\"\n"
                        "work = [\"ring 1\", \"ring 2\", \"border / pass 1\"]\nnotes = \"Bring a magnifier.\"\n"
                        "[[lesson]]\nwork = [\"border / pass 2\", \"wash\", \"cut out\"]\n");
+  all.emplace_back("cutting",
+                   head("Cut") + ring + part_text("border", "cable", "[-20, -24]", "path = \"E 52, S 52, W 52, N 52\"") +
+                       "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"fine\"\nwithin = [\"ring 1\"]\n"
+                       "[[lesson]]\nwork = [\"ring 1\", \"border\"]\n[[lesson]]\nwork = [\"heart / cut\", \"wash\"]\n");
   all.emplace_back("odd names, tiny lessons",
                    "format = 1\n[course]\ntitle = \"Odd “names” & <signs>, Ærø\"\n[cloth]\ncount = 22\n[thread.heavy]\ntex = 100\n" +
                        part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
