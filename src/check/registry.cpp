@@ -10,14 +10,17 @@ const std::vector<Rule>& rules() {
       {"lies-over", lies_over},
       {"work-forgotten", work_forgotten},
       {"work-order", work_order},
-      {"cut-out", cut_out},
+      {"finish", finish},
       {"lesson-minutes", lesson_minutes},
       {"lesson-empty", lesson_empty},
       {"lesson-days", lesson_days},
+      {"nothing-to-show", nothing_to_show},
+      {"new-techniques", new_techniques},
       {"cloth-size", cloth_size},
       {"thread-parted", thread_parted},
       {"cutting", cutting},
       {"cutting-order", cutting_order},
+      {"edge-order", edge_order},
   };
   return all;
 }

@@ -12,8 +12,9 @@ using Snags = std::vector<Snag>;
 void doubts(const course::Course&, const plan::Plan&, Snags&);
 /// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons.
 void findings(const course::Course&, const plan::Plan&, Snags&);
-/// Work that comes after the cutting out: stitching (cut-out-last), the wash (cut-out-unwashed).
-void cut_out(const course::Course&, const plan::Plan&, Snags&);
+/// Work behind the cutting out: stitching (cut-out-last), the wash (cut-out-unwashed); stitching behind the wash (wash-early); either of the
+/// two a second time (finish-doubled).
+void finish(const course::Course&, const plan::Plan&, Snags&);
 /// Stitches of one part that lie over stitches of another.
 void lies_over(const course::Course&, const plan::Plan&, Snags&);
 /// Stitches that no lesson works: a whole part (part-in-no-lesson) or a stretch of one (work-forgotten).
@@ -24,6 +25,10 @@ void lesson_minutes(const course::Course&, const plan::Plan&, Snags&);
 void lesson_empty(const course::Course&, const plan::Plan&, Snags&);
 /// Lessons without a day, on a holiday, or not in the order of their days.
 void lesson_days(const course::Course&, const plan::Plan&, Snags&);
+/// A written lesson that ends within a side and finishes nothing.
+void nothing_to_show(const course::Course&, const plan::Plan&, Snags&);
+/// More than two new techniques in a written lesson.
+void new_techniques(const course::Course&, const plan::Plan&, Snags&);
 /// A written cloth that the design does not fit on.
 void cloth_size(const course::Course&, const plan::Plan&, Snags&);
 /// A thread that must end in mid-work because the way on the back would be too long.
@@ -33,6 +38,9 @@ void thread_parted(const course::Course&, const plan::Plan&, Snags&);
 void cutting(const course::Course&, const plan::Plan&, Snags&);
 /// A cutting before its blocks or the surface stitches beside it (cut-before-work), or without them (cut-without-work).
 void cutting_order(const course::Course&, const plan::Plan&, Snags&);
+
+/// An edge on the other side of the cutting than the teacher's habit says: edge-after-cutting, edge-before-cutting.
+void edge_order(const course::Course&, const plan::Plan&, Snags&);
 
 /// Where a part's key stands in the file, or the part's name where it was not written.
 course::Place place_of(const course::Part& part, std::string_view key);

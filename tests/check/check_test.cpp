@@ -197,3 +197,46 @@ TEST_CASE("satin stitch holds a cutting as blocks do: Archer's star square, cut 
   CHECK(cuttings[0].cutting.withdrawn.size() == 16);
   CHECK(cuttings[0].cutting.cuts.size() == 32);
 }
+
+TEST_CASE("the wash comes after the last stitch, the cutting out last of all, each once (Archer 1911, ch. XII: the edge is cut after the wash)") {
+  CHECK(rules_of(course_of(ring + lesson("\"ring\"") + lesson("\"wash\", \"cut out\""))) == "");
+  const auto early = snags_of(course_of(ring + lesson("\"ring / 1..20\", \"wash\"") + lesson("\"ring / 21..60\"")));
+  REQUIRE(early.size() == 1);
+  CHECK(early[0].rule == "wash-early");
+  CHECK(early[0].severity == check::Severity::ask);
+  CHECK(early[0].lesson == 1);
+  CHECK(rules_of(course_of(ring + lesson("\"ring\", \"wash\"") + lesson("\"wash\""))) == "finish-doubled");
+  // what comes behind both is told once, as the worse of the two
+  CHECK(rules_of(course_of(ring + lesson("\"ring / 1..20\", \"wash\", \"cut out\"") + lesson("\"ring / 21..60\""))) == "cut-out-last");
+}
+
+TEST_CASE("nothing-to-show: a lesson that ends within a flight and finishes none; scattered pieces show by themselves") {
+  const std::string flight = part_text("flight", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 8\"");
+  CHECK(rules_of(course_of(flight + lesson("\"flight / 1..20\"") + lesson("\"flight / 21..40\""))) == "nothing-to-show");
+  CHECK(rules_of(course_of(flight + lesson("\"flight\""))) == "");
+  const std::string eyes = "[[part]]\nname = \"eyes\"\nkind = \"eyelet\"\nthread = \"heavy\"\ncentres = [[0, 0], [12, 0]]\nsize = 4\n";
+  CHECK(rules_of(course_of(eyes + lesson("\"eyes / 1..16\"") + lesson("\"eyes / 17..32\""))) == "");
+}
+
+TEST_CASE("new-techniques: three kinds that the class has not seen, in one lesson") {
+  const std::string three = ring + border + part_text("line", "backstitch", "[-60, 0]", "path = \"S 20\"");
+  const auto snags = snags_of(course_of(three + lesson("\"ring\", \"border\", \"line\"", "minutes = 900\n")));
+  REQUIRE(snags.size() == 1);
+  CHECK(snags[0].rule == "new-techniques");
+  CHECK(snags[0].words.at("kinds") == "blocks, cable, backstitch");
+  CHECK(rules_of(course_of(three + lesson("\"ring\"") + lesson("\"border\", \"line\"", "minutes = 900\n"))) == "");
+}
+
+TEST_CASE("edge-after-cutting, edge-before-cutting: by the teacher's habit") {
+  const std::string hem = part_text("hem", "edge", "[-60, -60]", "path = \"E 120, S 120, W 120, N 120\"");
+  const std::string works[] = {lesson("\"ring\"") + lesson("\"heart / cut\"") + lesson("\"hem\"", "minutes = 900\n"),
+                               lesson("\"ring\"") + lesson("\"hem\"", "minutes = 900\n") + lesson("\"heart / cut\"")};
+  for (const bool before : {true, false}) {
+    const std::string habit = before ? "edge = \"before cutting\"" : "edge = \"after\"";
+    CHECK(rules_of(course_of(ring + heart + hem + works[before ? 1 : 0], habit)) == "");
+    const auto snags = snags_of(course_of(ring + heart + hem + works[before ? 0 : 1], habit));
+    REQUIRE(snags.size() == 1);
+    CHECK(snags[0].rule == (before ? "edge-after-cutting" : "edge-before-cutting"));
+    CHECK(snags[0].lesson == (before ? 3 : 2));
+  }
+}
