@@ -13,18 +13,19 @@ namespace {
 /// A page on its way onto a sheet.
 struct Leaf {
   paint::PdfPart part;
-  std::string label;  ///< lesson and page: "2-1"
+  std::string label;  ///< lesson and page: "2-1", "what-to-buy-1"
 };
 
 std::vector<Leaf> leaves_of(const HandPages::Lesson& lesson, int first_order) {
   std::vector<Leaf> leaves;
+  const std::string scope = lesson.number > 0 ? std::to_string(lesson.number) : lesson.stem;
   for (std::size_t p = 0; p < lesson.pages.size(); ++p) {
     paint::PdfPart part;
     part.list = &lesson.pages[p];
-    part.scope = std::to_string(lesson.number);
+    part.scope = scope;
     if (p == 0) part.chapter = lesson.title;
     part.order = first_order + static_cast<int>(p);
-    leaves.push_back({part, fmt::format("{}-{}", lesson.number, p + 1)});
+    leaves.push_back({part, fmt::format("{}-{}", scope, p + 1)});
   }
   return leaves;
 }
@@ -75,11 +76,12 @@ Job job_of(const Making& making, std::filesystem::path path, std::vector<Leaf> l
 
 void add_pdf(const Making& making, const HandPages& pages, std::vector<Job>& jobs) {
   std::vector<Leaf> all;
-  for (const HandPages::Lesson& lesson : pages.lessons) {
-    std::vector<Leaf> leaves = leaves_of(lesson, static_cast<int>(all.size()));
-    all.insert(all.end(), leaves.begin(), leaves.end());
-    jobs.push_back(job_of(making, pages.folder / (lesson.stem + ".pdf"), std::move(leaves), lesson.title, making.course.title));
-  }
+  for (const std::vector<HandPages::Lesson>* some : {&pages.lessons, &pages.of_course})
+    for (const HandPages::Lesson& lesson : *some) {
+      std::vector<Leaf> leaves = leaves_of(lesson, static_cast<int>(all.size()));
+      all.insert(all.end(), leaves.begin(), leaves.end());
+      jobs.push_back(job_of(making, pages.folder / (lesson.stem + ".pdf"), std::move(leaves), lesson.title, making.course.title));
+    }
   if (!making.order.lesson && !all.empty())
     jobs.push_back(
         job_of(making, pages.folder / ("course-" + file_stem(making.course.title) + ".pdf"), std::move(all), making.course.title, ""));

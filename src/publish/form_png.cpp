@@ -16,10 +16,11 @@ base::Result<Bytes> page_png(const list::List& list, const paint::Type& type, do
 }  // namespace
 
 void add_png(const Making& making, const HandPages& pages, std::vector<Job>& jobs) {
-  for (const HandPages::Lesson& lesson : pages.lessons)
-    for (std::size_t p = 0; p < lesson.pages.size(); ++p)
-      jobs.push_back({pages.folder / fmt::format("{}-p{}.png", lesson.stem, p + 1),
-                      [&list = lesson.pages[p], dpi = making.order.dpi](const paint::Type& type) { return page_png(list, type, dpi); }});
+  for (const std::vector<HandPages::Lesson>* all : {&pages.lessons, &pages.of_course})
+    for (const HandPages::Lesson& lesson : *all)
+      for (std::size_t p = 0; p < lesson.pages.size(); ++p)
+        jobs.push_back({pages.folder / fmt::format("{}-p{}.png", lesson.stem, p + 1),
+                        [&list = lesson.pages[p], dpi = making.order.dpi](const paint::Type& type) { return page_png(list, type, dpi); }});
 }
 
 }  // namespace publish

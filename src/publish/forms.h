@@ -19,6 +19,7 @@ struct HandPages {
     std::vector<list::List> pages;
   };
   std::vector<Lesson> lessons;
+  std::vector<Lesson> of_course;  ///< pages of the course as a whole (number 0), in PNG and PDF only: what to buy; preparing and finishing
 };
 
 /// What the forms are made from. Jobs hold references to it: it must outlive them.

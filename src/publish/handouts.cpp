@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "picture/course_pages.h"
 #include "publish/forms.h"
 #include "publish/packet.h"
 
@@ -23,7 +24,7 @@ std::filesystem::path folder(const HandoutOrder& order, const std::filesystem::p
 std::vector<HandPages> outline(const Making& making) {
   std::vector<HandPages> all;
   for (const say::Hand hand : hands(making.order.hand)) {
-    HandPages pages{hand, {}, {}};
+    HandPages pages{hand, {}, {}, {}};
     const say::Voice voice{making.phrases, hand, making.course};
     for (const plan::LessonPlan& lesson : making.plan.lessons) {
       if ((making.order.lesson && *making.order.lesson != lesson.number) || cannot_be_cut(making.plan, lesson)) continue;
@@ -50,6 +51,19 @@ base::Result<void> lay_out(const Making& making, std::vector<HandPages>& all, Ty
     const say::Voice voice{making.phrases, lessons[i].first, making.course};
     lessons[i].second->pages = picture::handout(making.course, making.plan, lessons[i].second->number, voice, type,
                                                 picture::page_size(making.order.paper), making.order.print);
+    return {};
+  });
+}
+
+/// With the whole course go pages of its own: what to buy; preparing and finishing.
+base::Result<void> add_course_pages(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop) {
+  if (making.order.lesson) return {};
+  return on_all_cores(all.size(), types, stop, [&](std::size_t i, const paint::Type& type) -> base::Result<void> {
+    const say::Voice voice{making.phrases, all[i].hand, making.course};
+    for (const auto make : {picture::shopping_pages, picture::preparing_pages}) {
+      picture::CoursePages made = make(making.course, making.plan, voice, type, picture::page_size(making.order.paper), making.order.print);
+      all[i].of_course.push_back({0, made.title, file_stem(made.title), std::move(made.pages)});
+    }
     return {};
   });
 }
@@ -112,6 +126,7 @@ base::Result<Written> handouts(const course::Course& course, const plan::Plan& p
   Types types;
   std::vector<HandPages> all = outline(making);
   if (auto laid = lay_out(making, all, types, stop); !laid) return tl::make_unexpected(laid.error());
+  if (auto added = add_course_pages(making, all, types, stop); !added) return tl::make_unexpected(added.error());
   auto written = plain(making, all, types, stop, progress);
   if (written && wants(order, Form::packet)) {
     auto packed = packet(making, all, types, stop, progress);

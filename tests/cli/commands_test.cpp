@@ -61,7 +61,8 @@ TEST_CASE("handouts: several forms at once; a PDF of each lesson and of the cour
   CHECK(said.code == 0);
   CHECK(said.err == "");
   CHECK(said.out.find("pages/lesson-01-ring-p1.png\n") == 0);
-  CHECK(said.out.find(".png\npages/lesson-01-ring.pdf\npages/course-two-rings.pdf\n") != std::string::npos);
+  CHECK(said.out.find(".png\npages/what-to-buy-p1.png\npages/preparing-the-cloth-finishing-the-piece-p1.png\npages/lesson-01-ring.pdf\npages/what-to-buy.pdf\n"
+                      "pages/preparing-the-cloth-finishing-the-piece.pdf\npages/course-two-rings.pdf\n") != std::string::npos);
   CHECK(bytes_of(folder / "pages/course-two-rings.pdf").substr(0, 5) == "%PDF-");
   CHECK(call(folder, "handouts a.course.toml --into one --as pdf --sheets booklet --lesson 1").out == "one/lesson-01-ring.pdf\n");
   const Said wrong = call(folder, "handouts a.course.toml --into one --as pdf,wax");

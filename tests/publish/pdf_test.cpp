@@ -65,7 +65,7 @@ TEST_CASE("every PDF passes qpdf's check; all fonts are embedded with their lett
   const TestFolder folder, again;
   const course::Course course = test::sample();
   const publish::Written written = test::hand_out(course, order_into(folder));
-  CHECK(written.files.size() == 6);  // five lessons and the course
+  CHECK(written.files.size() == 8);  // five lessons, what to buy, preparing and finishing, the course
   test::hand_out(course, order_into(again));
   for (const auto& file : written.files) {
     CAPTURE(file);
@@ -115,7 +115,7 @@ TEST_CASE("the words of every page come out again whole and in their order") {
   REQUIRE(written);
   for (const say::Hand hand : {say::Hand::right, say::Hand::left})
     for (int lesson = 1; lesson <= 5; ++lesson) {
-      const auto file = written->files[static_cast<std::size_t>(lesson - 1 + (hand == say::Hand::left ? 6 : 0))];
+      const auto file = written->files[static_cast<std::size_t>(lesson - 1 + (hand == say::Hand::left ? 8 : 0))];
       const std::vector<list::List> pages = pages_of(course, plan, lesson, hand);
       for (std::size_t p = 0; p < pages.size(); ++p) {
         const std::string at = std::to_string(p + 1);
@@ -141,7 +141,7 @@ TEST_CASE("bookmarks lead to lessons and close-ups, links from the map to close-
   const plan::Plan plan = test::planned(course);
   test::hand_out(course, order_into(folder));
   const json told = told_by_qpdf(folder / course_file);
-  CHECK(told["outlines"].size() == 5);
+  CHECK(told["outlines"].size() == 7);  // five lessons, what to buy, preparing and finishing
   std::size_t close_ups = 0;
   for (const json& chapter : told["outlines"]) close_ups += chapter["kids"].size();
   CHECK(close_ups == plan.close_ups.size());
