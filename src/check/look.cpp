@@ -19,9 +19,4 @@ bool stops(const std::vector<Snag>& snags) {
   return std::any_of(snags.begin(), snags.end(), [](const Snag& s) { return s.severity == Severity::stop; });
 }
 
-course::Place place_of(const course::Part& part, std::string_view key) {
-  const auto found = part.key_places.find(key);
-  return found == part.key_places.end() ? part.place : found->second;
-}
-
 }  // namespace check

@@ -42,7 +42,4 @@ void cutting_order(const course::Course&, const plan::Plan&, Snags&);
 /// An edge on the other side of the cutting than the teacher's habit says: edge-after-cutting, edge-before-cutting.
 void edge_order(const course::Course&, const plan::Plan&, Snags&);
 
-/// Where a part's key stands in the file, or the part's name where it was not written.
-course::Place place_of(const course::Part& part, std::string_view key);
-
 }  // namespace check

@@ -79,4 +79,9 @@ cloth::Hole corner(const Course& course) {
   return {at.x - size.x / 2, at.y - size.y / 2};
 }
 
+Place place_of(const Part& part, std::string_view key) {
+  const auto found = part.key_places.find(key);
+  return found == part.key_places.end() ? part.place : found->second;
+}
+
 }  // namespace course

@@ -67,6 +67,9 @@ struct Part {
   std::map<std::string, Place, std::less<>> key_places;  ///< of each written key's value
 };
 
+/// Where a part's key stands in the file, or the part's name where it was not written.
+Place place_of(const Part& part, std::string_view key);
+
 /// One entry of a lesson's `work`: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46".
 struct WorkItem {
   std::string text;              ///< as written

@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "plan/cuttings.h"
+#include "plan/guidance.h"
 #include "plan/lay_out.h"
 #include "plan/lessons.h"
 #include "plan/plan.h"
@@ -29,9 +30,9 @@ class Maker {
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     order_by_part();
     plan_cuttings(course_, plan_);
-    count_in_all();
+    count_in_all(course_, *on_cloth_, stop_, plan_);
     lessons_of(course_, passes_, plan_);
-    close_up_all();
+    close_up_all(course_, stop_, plan_);
     supplies_of(course_, plan_);
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     return std::move(plan_);
@@ -73,11 +74,6 @@ class Maker {
                     .place = place_of(part, "begin_at")};
     if (start.nearest) finding.numbers = {{"x", start.nearest->x}, {"y", start.nearest->y}};
     plan_.findings.push_back(std::move(finding));
-  }
-
-  static course::Place place_of(const course::Part& part, std::string_view key) {
-    const auto found = part.key_places.find(key);
-    return found == part.key_places.end() ? part.place : found->second;
   }
 
   void keep(std::size_t i, trail::Trail trail) {
@@ -238,55 +234,6 @@ class Maker {
     for (std::size_t i = 0; i < passes_.size(); ++i)
       if (trail_of_[i] >= 0) ordered.push_back(std::move(plan_.trails[trail_of_[i]]));
     plan_.trails = std::move(ordered);
-  }
-
-  void count_in_all() {
-    // A tail is run under three or four blocks (common practice, no source): 16 threads, or as long as it is.
-    constexpr double four_blocks = 16;
-    const double tail = std::min(four_blocks, 10 * course_.choices.habits.tail_cm / cloth::mm(1, course_.cloth.count));
-    plan_.anchors = guide::all_anchors(course_, plan_.trails, tail);
-    for (std::size_t t = 0; t < plan_.trails.size() && !stop_.stop_requested(); ++t) {
-      for (std::size_t s = 0; s < plan_.trails[t].sections.size(); ++s) count_in(static_cast<int>(t), static_cast<int>(s));
-      if (plan_.trails[t].pass == 1) mark_corners(plan_.trails[t]);
-    }
-  }
-
-  void count_in(int t, int s) {
-    const guide::PlacedTrail& trail = plan_.trails[t];
-    const guide::Section& section = trail.sections[s];
-    const course::Part& part = course_.parts[trail.part];
-    const cloth::Hole hole = trail.trail.stitches[section.first].up;
-    const bool very_first = trail.pass == 1 && trail.place == 0 && section.first == 0;
-    auto found = on_cloth_->find(hole, {section.lesson, section.item, section.first}, very_first ? part.count_from : std::nullopt);
-    if (found.own_landmark_missing)
-      plan_.findings.push_back({.rule = "count-from-missing",
-                                .stops = false,
-                                .part = trail.part,
-                                .lesson = section.lesson,
-                                .at = part.count_from,
-                                .also_at = hole,
-                                .words = {{"part", part.name}},
-                                .numbers = {{"x", part.count_from->x}, {"y", part.count_from->y}},
-                                .place = place_of(part, "count_from")});
-    plan_.count_ins.push_back(
-        {t, s, section.lesson, section.first, hole, std::move(found.count), std::move(found.proof), std::move(found.others)});
-  }
-
-  void mark_corners(const guide::PlacedTrail& trail) {
-    if (trail.sections.empty()) return;
-    const guide::Section& section = trail.sections[0];
-    for (const stitch::Corner& corner : course_.parts[trail.part].work.corners) {
-      if (corner.place != trail.place) continue;
-      auto found = on_cloth_->find(corner.hole, {section.lesson, section.item, 0});
-      plan_.marks.push_back({trail.part, trail.place, section.lesson, corner.hole, std::move(found.count)});
-    }
-  }
-
-  void close_up_all() {
-    for (std::size_t n = 1; n <= plan_.lessons.size() && !stop_.stop_requested(); ++n) {
-      auto windows = guide::close_ups(course_, plan_.trails, static_cast<int>(n), plan_.close_ups);
-      for (auto& window : windows) plan_.close_ups.push_back(std::move(window));
-    }
   }
 
   const course::Course& course_;

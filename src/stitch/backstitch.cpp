@@ -71,15 +71,11 @@ Work make_work(const Line& line, const Row& row, Worked worked) {
 }
 
 Outcome build(const Values& values) {
-  const std::string& path = value<std::string>(values, "path");
-  const cloth::Hole start = value<cloth::Hole>(values, "start");
   const int over = value<int>(values, "over");
-  ParsedPath parsed = parse_path("path", path, Apart::refused);
-  if (!within_limit(start.x, start.y)) parsed.faults.insert(parsed.faults.begin(), start_beyond_limit(start));
-  if (!parsed.faults.empty()) return {{}, std::move(parsed.faults)};
-  ItemFaults faults(path);
-  const Line line = lay_line(start, parsed.items, over, 1, faults);
-  if (faults.any()) return {{}, faults.take()};
+  LineRead read = read_line(values, over, 1, Slants::allowed);
+  if (!read.faults.empty()) return {{}, std::move(read.faults)};
+  ItemFaults faults(value<std::string>(values, "path"));
+  const Line& line = read.line;
   const Row row = make_row(line, line.corners, over);
   check_each_once(line, row, faults);
   if (faults.any()) return {{}, faults.take()};

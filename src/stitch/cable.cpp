@@ -111,18 +111,14 @@ Work make_work(const Line& line, const std::vector<Row>& rows, Work work) {
 }
 
 Outcome build(const Values& values) {
-  const std::string& path = value<std::string>(values, "path");
   const std::string& side = value<std::string>(values, "rows_lie");
-  const cloth::Hole start = value<cloth::Hole>(values, "start");
   const int count = value<int>(values, "rows");
   base::require(count == 2 || count == 3, "a cable of neither 2 nor 3 rows");
   base::require(side == "right" || side == "left", "a side for the further rows that is none of its words");
-  ParsedPath parsed = parse_path("path", path, Apart::refused);
-  if (!within_limit(start.x, start.y)) parsed.faults.insert(parsed.faults.begin(), start_beyond_limit(start));
-  if (!parsed.faults.empty()) return {{}, std::move(parsed.faults)};
-  ItemFaults faults(path);
-  const Line line = lay_line(start, parsed.items, over, count, faults);
-  if (faults.any()) return {{}, faults.take()};
+  LineRead read = read_line(values, over, count, Slants::allowed);
+  if (!read.faults.empty()) return {{}, std::move(read.faults)};
+  ItemFaults faults(value<std::string>(values, "path"));
+  const Line& line = read.line;
   Work work;
   const std::vector<Row> rows = make_rows(line, count, side == "right" ? RowsLie::right : RowsLie::left, work, faults);
   if (faults.any()) return {{}, faults.take()};

@@ -129,7 +129,8 @@ class Edge {
   void add_corners(Work& work) const {
     for (std::size_t leg = 0; leg < legs(); ++leg) {
       const std::size_t next = (leg + 1) % legs();
-      if (after(leg) == Turning::outer && std::max(on_side(leg), on_side(next)) > counted_safely) work.corners.push_back({line_.corners[leg + 1]});
+      if (after(leg) == Turning::outer && std::max(on_side(leg), on_side(next)) > counted_safely)
+        work.corners.push_back({line_.corners[leg + 1]});
     }
   }
 
@@ -180,18 +181,11 @@ bool ridge_within_limit(const Line& line, int over) {
 }
 
 Outcome build(const Values& values) {
-  const std::string& path = value<std::string>(values, "path");
-  const cloth::Hole start = value<cloth::Hole>(values, "start");
   const int over = value<int>(values, "over");
-  ParsedPath parsed = parse_path("path", path, Apart::refused);
-  if (!within_limit(start.x, start.y)) parsed.faults.insert(parsed.faults.begin(), start_beyond_limit(start));
-  if (!parsed.faults.empty()) return {{}, std::move(parsed.faults)};
-  ItemFaults faults(path);
-  for (const PathItem& item : parsed.items)
-    if (cloth::slanted(item.way)) faults.at_item(item, "a slanted leg", "a straight one: N, E, S or W");
-  if (faults.any()) return {{}, faults.take()};
-  Line line = lay_line(start, parsed.items, 1, 1, faults);
-  if (faults.any()) return {{}, faults.take()};
+  LineRead read = read_line(values, 1, 1, Slants::refused);
+  if (!read.faults.empty()) return {{}, std::move(read.faults)};
+  ItemFaults faults(value<std::string>(values, "path"));
+  Line line = std::move(read.line);
   if (value<std::string>(values, "out") == "left") line = turned_back(std::move(line));
   const Edge edge(line, over);
   edge.check(faults);

@@ -1,7 +1,7 @@
 // Four-sided stitch along straight legs: a row of squares beside the path, each worked side by side with the back thread crossing slantwise
-// behind it (over 2: 1 (0,0), 2 (0,-2), 3 (2,0), 4 = 1, 5 (2,-2), 6 = 2, 7 = 3, 8 = 5: common practice, no source). At a turn towards the row
-// two legs share the corner square; at one away from it the corner square is added. How the sides of any square follow is worked out, not laid
-// down: as many crossings behind it as can be, then the least thread.
+// behind it (over 2: 1 (0,0), 2 (0,-2), 3 (2,0), 4 = 1, 5 (2,-2), 6 = 2, 7 = 3, 8 = 5: common practice, no source). At a turn towards the
+// row two legs share the corner square; at one away from it the corner square is added. How the sides of any square follow is worked out,
+// not laid down: as many crossings behind it as can be, then the least thread.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -190,7 +190,10 @@ class Squares {
       const auto [other, fresh] = seen.emplace(least(cells_[i]), i);
       if (fresh) continue;
       const Cell& before = cells_[other->second];
-      work.doubts.push_back({"row-crosses-itself", false, least(cells_[i]), least(before),
+      work.doubts.push_back({"row-crosses-itself",
+                             false,
+                             least(cells_[i]),
+                             least(before),
                              {{"row", 1}, {"leg", cells_[i].leg + 1}, {"other_row", 1}, {"other_leg", before.leg + 1}}});
       return;
     }
@@ -209,27 +212,23 @@ void check(const Line& line, int over, int side, ItemFaults& faults) {
   for (std::size_t leg = 0; leg < legs; ++leg) {
     const bool in = (leg > 0 || line.closed) && inward((leg + legs - 1) % legs), out = (leg + 1 < legs || line.closed) && inward(leg);
     if (in && out && line.legs[leg].threads < 2 * over)
-      faults.at_number(line.legs[leg].item, fmt::format("{} or more: between two turns towards the row there are two squares at least", 2 * over));
+      faults.at_number(line.legs[leg].item,
+                       fmt::format("{} or more: between two turns towards the row there are two squares at least", 2 * over));
   }
 }
 
 Outcome build(const Values& values) {
-  const std::string& path = value<std::string>(values, "path");
-  const cloth::Hole start = value<cloth::Hole>(values, "start");
   const int over = value<int>(values, "over"), side = value<std::string>(values, "squares_lie") == "right" ? 1 : -1;
-  ParsedPath parsed = parse_path("path", path, Apart::refused);
-  if (!within_limit(start.x, start.y)) parsed.faults.insert(parsed.faults.begin(), start_beyond_limit(start));
-  if (!parsed.faults.empty()) return {{}, std::move(parsed.faults)};
-  ItemFaults faults(path);
-  for (const PathItem& item : parsed.items)
-    if (cloth::slanted(item.way)) faults.at_item(item, "a slanted leg", "a straight one: N, E, S or W");
-  if (faults.any()) return {{}, faults.take()};
   constexpr int sides_a_square = 4;
-  const Line line = lay_line(start, parsed.items, over, sides_a_square, faults);
-  if (!faults.any()) check(line, over, side, faults);
+  LineRead read = read_line(values, over, sides_a_square, Slants::refused);
+  if (!read.faults.empty()) return {{}, std::move(read.faults)};
+  ItemFaults faults(value<std::string>(values, "path"));
+  const Line& line = read.line;
+  check(line, over, side, faults);
   if (faults.any()) return {{}, faults.take()};
   for (const cloth::Hole corner : line.corners)
-    if (!within_limit(std::int64_t{corner.x} - over, std::int64_t{corner.y} - over) || !within_limit(std::int64_t{corner.x} + over, std::int64_t{corner.y} + over))
+    if (!within_limit(std::int64_t{corner.x} - over, std::int64_t{corner.y} - over) ||
+        !within_limit(std::int64_t{corner.x} + over, std::int64_t{corner.y} + over))
       return {{}, {start_beyond_limit(corner)}};
   return {Squares(line, over, side).work(), {}};
 }

@@ -95,4 +95,19 @@ Line lay_line(cloth::Hole start, const std::vector<PathItem>& items, int over, i
   return line;
 }
 
+LineRead read_line(const Values& values, int over, int rows, Slants slants) {
+  const std::string& path = value<std::string>(values, "path");
+  const cloth::Hole start = value<cloth::Hole>(values, "start");
+  ParsedPath parsed = parse_path("path", path, Apart::refused);
+  if (!within_limit(start.x, start.y)) parsed.faults.insert(parsed.faults.begin(), start_beyond_limit(start));
+  if (!parsed.faults.empty()) return {{}, std::move(parsed.faults)};
+  ItemFaults faults(path);
+  for (const PathItem& item : parsed.items)
+    if (slants == Slants::refused && cloth::slanted(item.way)) faults.at_item(item, "a slanted leg", "a straight one: N, E, S or W");
+  if (faults.any()) return {{}, faults.take()};
+  Line line = lay_line(start, parsed.items, over, rows, faults);
+  if (faults.any()) return {{}, faults.take()};
+  return {std::move(line), {}};
+}
+
 }  // namespace stitch

@@ -8,6 +8,7 @@
 #include "cloth/way.h"
 #include "stitch/item_faults.h"
 #include "stitch/path.h"
+#include "stitch/values.h"
 
 namespace stitch {
 
@@ -26,5 +27,15 @@ struct Line {
 /// Works the legs out. `over` is what one stitch crosses: every leg is a whole number of stitches. `rows` lines like this one keep within
 /// the limit of stitches. Where there is a fault, the line is empty.
 Line lay_line(cloth::Hole start, const std::vector<PathItem>& items, int over, int rows, ItemFaults& faults);
+
+enum class Slants { allowed, refused };
+
+struct LineRead {
+  Line line;  ///< empty where there are faults
+  std::vector<KeyFault> faults;
+};
+
+/// The line that the keys `start` and `path` of a kind write, every fault told at its place; `over` and `rows` as for `lay_line`.
+LineRead read_line(const Values& values, int over, int rows, Slants slants);
 
 }  // namespace stitch
