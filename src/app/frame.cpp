@@ -39,6 +39,25 @@ void begin_area(const char* name, Area area, ImU32 ground, ImGuiWindowFlags more
   ImGui::PopStyleColor();
 }
 
+void heading(const Desk& desk, const std::string& text) {
+  ImGui::Dummy({0, 4 * desk.scale});
+  ImGui::PushFont(desk.fonts.bold);
+  ImGui::TextUnformatted(text.c_str());
+  ImGui::PopFont();
+}
+
+void wrapped(const std::string& text) {
+  ImGui::PushTextWrapPos(0);
+  ImGui::TextUnformatted(text.c_str());
+  ImGui::PopTextWrapPos();
+}
+
+void quiet(const Desk& desk, const std::string& text) {
+  ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.quiet));
+  wrapped(text);
+  ImGui::PopStyleColor();
+}
+
 bool strong_button(const Desk& desk, const std::string& label, ImVec2 size) {
   ImGui::PushStyleColor(ImGuiCol_Button, paint(desk.theme.deep));
   ImGui::PushStyleColor(ImGuiCol_ButtonHovered, paint(desk.theme.accent));

@@ -36,6 +36,10 @@ bool pointer_let_go(const Desk& desk);
 void part_panel(Desk& desk);
 void repeat_fields(Desk& desk, int part);  ///< of its panel: turned, mirrored, about which middle
 void counts_panel(const Desk& desk);  ///< the lesson's counts to be sure, within the sheet
+/// Of a lesson that cuts: cautions and the look-over before; of others nothing.
+void cutting_panel(const Desk& desk);
+/// "60 stitches", "80 snips", or both.
+std::string lesson_size(const Desk& desk);
 void tool_bar(Desk& desk, Area area);
 int picked_part(const Desk& desk);  ///< its number in the course, or -1
 void remove_picked(Desk& desk);
@@ -68,6 +72,9 @@ void shortcuts(Desk& desk);
 
 /// A window of our own without the toolkit's decorations; End() it.
 void begin_area(const char* name, Area area, ImU32 ground, ImGuiWindowFlags more = 0);
+void heading(const Desk& desk, const std::string& text);
+void wrapped(const std::string& text);
+void quiet(const Desk& desk, const std::string& text);  ///< wrapped, in the quiet colour
 /// A button in the deep colour; for the one action that matters most.
 bool strong_button(const Desk& desk, const std::string& label, ImVec2 size = {0, 0});
 

@@ -13,25 +13,6 @@ namespace {
 
 const plan::LessonPlan& lesson_of(const Desk& desk) { return desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)]; }
 
-void heading(const Desk& desk, const std::string& text) {
-  ImGui::Dummy({0, 4 * desk.scale});
-  ImGui::PushFont(desk.fonts.bold);
-  ImGui::TextUnformatted(text.c_str());
-  ImGui::PopFont();
-}
-
-void wrapped(const std::string& text) {
-  ImGui::PushTextWrapPos(0);
-  ImGui::TextUnformatted(text.c_str());
-  ImGui::PopTextWrapPos();
-}
-
-void quiet(const Desk& desk, const std::string& text) {
-  ImGui::PushStyleColor(ImGuiCol_Text, paint(desk.theme.quiet));
-  wrapped(text);
-  ImGui::PopStyleColor();
-}
-
 /// The count-in's landmark as chosen, or one of the others that the teacher looks at.
 guide::CountIn shown_count(const Desk& desk, const guide::CountIn& count_in) {
   guide::CountIn shown = count_in;
@@ -40,17 +21,24 @@ guide::CountIn shown_count(const Desk& desk, const guide::CountIn& count_in) {
   return shown;
 }
 
-std::string start_heading(const Desk& desk, const guide::CountIn& count_in) {
-  const auto& count_ins = desk.plan()->count_ins;
-  const auto starts = std::count_if(count_ins.begin(), count_ins.end(), [&](const guide::CountIn& c) { return c.lesson == desk.lesson; });
+std::string start_heading(const Desk& desk, const guide::CountIn& count_in, bool several) {
   const guide::PlacedTrail& trail = desk.plan()->trails[static_cast<std::size_t>(count_in.trail)];
-  return say::start_heading(desk.voice(), trail, trail.sections[static_cast<std::size_t>(count_in.section)], starts > 1);
+  return say::start_heading(desk.voice(), trail, trail.sections[static_cast<std::size_t>(count_in.section)], several);
+}
+
+/// The lesson's starts in the order in which it is worked.
+std::vector<guide::CountIn> starts(const Desk& desk) {
+  std::vector<guide::CountIn> ordered;
+  for (const auto& [trail, section] : lesson_of(desk).sections)
+    for (const guide::CountIn& count_in : desk.plan()->count_ins)
+      if (count_in.trail == trail && count_in.section == section) ordered.push_back(count_in);
+  return ordered;
 }
 
 void start(Desk& desk) {
-  for (const guide::CountIn& count_in : desk.plan()->count_ins) {
-    if (count_in.lesson != desk.lesson) continue;
-    heading(desk, start_heading(desk, count_in));
+  const std::vector<guide::CountIn> all = starts(desk);
+  for (const guide::CountIn& count_in : all) {
+    heading(desk, start_heading(desk, count_in, all.size() > 1));
     const guide::CountIn shown = shown_count(desk, count_in);
     wrapped(say::count_in(desk.voice(), shown));
     teach(desk, "desk.teach.count-in");
@@ -100,9 +88,11 @@ void thumbnail(const Desk& desk, const guide::CloseUp& close_up, ImVec2 at, ImVe
 
 /// Close-ups as small pictures; a click flies to the place.
 void close_ups(Desk& desk) {
+  const auto& all = desk.plan()->close_ups;
+  if (std::none_of(all.begin(), all.end(), [&](const guide::CloseUp& c) { return c.lesson == desk.lesson; })) return;
   heading(desk, desk.say("desk.close-ups"));
   const ImVec2 size{96 * desk.scale, 64 * desk.scale};
-  for (const guide::CloseUp& close_up : desk.plan()->close_ups) {
+  for (const guide::CloseUp& close_up : all) {
     if (close_up.lesson != desk.lesson) continue;
     const ImVec2 at = ImGui::GetCursorScreenPos();
     if (ImGui::InvisibleButton(fmt::format("##close-up{}", close_up.letter).c_str(), {ImGui::GetContentRegionAvail().x, size.y})) fly_to(desk, close_up.window);
@@ -120,6 +110,7 @@ void close_ups(Desk& desk) {
 }
 
 void thread(Desk& desk) {
+  if (lesson_of(desk).thread_mm.empty()) return;
   heading(desk, desk.say("desk.thread"));
   for (const auto& [name, mm] : lesson_of(desk).thread_mm)
     wrapped(desk.say("desk.thread-line", {{"thread", name}, {"metres", words::Decimal{mm / 1000, 1}}, {"lengths", std::int64_t{lesson_of(desk).lengths.at(name)}}}));
@@ -195,8 +186,9 @@ void sheet(Desk& desk, Area area) {
     ImGui::PushFont(desk.fonts.title);
     wrapped(say::lesson_title(desk.voice(), *desk.plan(), desk.lesson));
     ImGui::PopFont();
-    quiet(desk, desk.say("desk.stitches", {{"n", std::int64_t{lesson_of(desk).stitches}}}));
+    quiet(desk, lesson_size(desk));
     put_right(desk);
+    cutting_panel(desk);
     start(desk);
     close_ups(desk);
     counts_panel(desk);

@@ -46,7 +46,5 @@ Telling tell_mending(const Sheet& sheet, const CutWork& work, int number);
 Table table_of_new_threads(const Sheet& sheet, const CutWork& work);
 /// The tables of all the lesson's cuttings, in order.
 std::vector<Table> cut_tables(const Sheet& sheet);
-/// The cautions of every page that shows cutting.
-std::vector<std::string> cut_cautions(const Sheet& sheet);
 
 }  // namespace picture

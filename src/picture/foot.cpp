@@ -16,7 +16,7 @@ constexpr double caution_pad = 2.4;  // mm round the cautions
 
 Column cautions_of(const Sheet& sheet) {
   Column column(sheet.width() - 2 * caution_pad, sheet.styles, sheet.measure);
-  column.paragraph(sentences({sheet.say("page.caution.title.sentence"), sentences(cut_cautions(sheet))}));
+  column.paragraph(sentences({sheet.say("page.caution.title.sentence"), sentences(say::cutting_cautions(sheet.voice))}));
   return column;
 }
 

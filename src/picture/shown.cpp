@@ -74,7 +74,7 @@ class Lesson {
       }
       frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
       piece.telling.strong(sheet_.say("page.caution.title"));
-      for (const std::string& caution : cut_cautions(sheet_)) piece.telling.paragraph(caution);
+      for (const std::string& caution : say::cutting_cautions(sheet_.voice)) piece.telling.paragraph(caution);
       Shown shown;
       shown.letter = piece.letter;
       shown.name = piece.name;

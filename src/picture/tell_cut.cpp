@@ -90,10 +90,6 @@ Table::Row area_row(const Sheet& sheet, const CutWork& work, int area) {
 
 }  // namespace
 
-std::vector<std::string> cut_cautions(const Sheet& sheet) {
-  return {sheet.say("page.caution.scissors"), sheet.say("page.caution.teacher"), sheet.say("page.caution.pairs")};
-}
-
 Telling tell_before_cutting(const Sheet& sheet, const CutWork& work, bool several) {
   Telling telling;
   telling.heading(titled(sheet, work, "page.cut.before", several));
@@ -274,7 +270,7 @@ Table table_of_new_threads(const Sheet& sheet, const CutWork& work) {
 std::vector<Table> cut_tables(const Sheet& sheet) {
   std::vector<Table> tables;
   for (const CutWork& work : cut_work(sheet)) {
-    tables.push_back(table_of_areas(sheet, work));
+    if (work.areas() > 1) tables.push_back(table_of_areas(sheet, work));
     tables.push_back(table_of_order(sheet, work));
   }
   return tables;

@@ -93,7 +93,7 @@ void write_supplies(Json& json, const course::Course& course, const plan::Plan& 
     });
     json.key("tools");
     json.array([&] {
-      json.value(std::string_view(voice.phrases.say("page.ready.scissors")));
+      json.value(std::string_view(say::scissors(voice, plan)));
       if (plan.supplies.tacking_thread) json.value(std::string_view(voice.phrases.say("page.ready.tacking")));
     });
   });

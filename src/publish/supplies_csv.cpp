@@ -88,7 +88,7 @@ std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan) {
   const std::string piece = voice.phrases.say("supplies.form.piece");
   for (const int needle : plan.supplies.needles)
     text += line({voice.phrases.say("page.ready.needle", {{"size", std::int64_t{needle}}}), piece, "", "", "1", "", all, "", "", ""});
-  text += line({voice.phrases.say("page.ready.scissors"), piece, "", "", "1", "", all, "", "", ""});
+  text += line({say::scissors(voice, plan), piece, "", "", "1", "", all, "", "", ""});
   if (plan.supplies.tacking_thread) text += line({voice.phrases.say("page.ready.tacking"), "", "", "", "", "", "", "", "", ""});
   return text;
 }

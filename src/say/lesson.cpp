@@ -47,6 +47,14 @@ std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson)
   return words::capitalised(title);
 }
 
+std::vector<std::string> cutting_cautions(const Voice& voice) {
+  return {voice.phrases.say("page.caution.scissors"), voice.phrases.say("page.caution.teacher"), voice.phrases.say("page.caution.pairs")};
+}
+
+std::string scissors(const Voice& voice, const plan::Plan& plan) {
+  return voice.phrases.say(plan.cuttings.empty() ? "page.ready.scissors" : "page.ready.sharp-scissors");
+}
+
 std::string date(const Voice& voice, base::Date date) {
   return voice.phrases.say("date.full", {{"weekday", voice.phrases.say(fmt::format("weekday.{}", base::iso_weekday(date)))},
                                          {"day", std::int64_t{static_cast<unsigned>(date.day())}},

@@ -38,6 +38,10 @@ std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
 std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
+/// What stands wherever cutting is shown: sharp points, the teacher's word, cloth woven in pairs. One sentence or more each.
+std::vector<std::string> cutting_cautions(const Voice& voice);
+/// The scissors that the course needs: with sharp points where it cuts.
+std::string scissors(const Voice& voice, const plan::Plan& plan);
 /// "Tuesday 26 January 2027"
 std::string date(const Voice& voice, base::Date date);
 

@@ -136,7 +136,7 @@ SuppliesTold supplies(const Voice& voice, const plan::Plan& plan) {
   for (const plan::Supplies::Thread& needed : plan.supplies.threads) told.rows.push_back(thread_row(voice, needed, sets));
   for (const int needle : plan.supplies.needles)
     told.rows.push_back(plain_row(voice.phrases.say("page.ready.needle", {{"size", std::int64_t{needle}}}), sets));
-  told.rows.push_back(plain_row(voice.phrases.say("page.ready.scissors"), sets));
+  told.rows.push_back(plain_row(scissors(voice, plan), sets));
   if (plan.supplies.tacking_thread)
     told.rows.push_back(
         {voice.phrases.say("page.ready.tacking"), voice.phrases.say("supplies.some"), voice.phrases.say("supplies.some"), {}});

@@ -1,4 +1,6 @@
 // The window's panels driven by keys and clicks without a window: what is asked for is done, to the course file and to how it is looked at.
+#include <fstream>
+
 #include "app/teach.h"
 #include "app/windowless.h"
 #include "file/course_file.h"
@@ -137,4 +139,31 @@ TEST_CASE("the pointer on the count-in shows what a count-in is; off it, nothing
   bool any = false;
   for (float y = 180; y < 700 && !any; y += 6) any = shown(y);
   CHECK(any);
+}
+
+TEST_CASE("a lesson that cuts shows cautions beside its bar; a lesson that does not, none") {
+  // A ring of six, five, five and four blocks, and the cutting of the cloth within it: 20 block ends of four threads (geometry).
+  TestFolder folder;
+  std::ofstream(folder / "cut.course.toml") << "format = 1\n[course]\ntitle = \"Window cloth (invented)\"\nfirst_day = 2027-01-12\nlessons = 2\n"
+                                               "[cloth]\ncount = 22\n[thread.heavy]\npearl = 5\n"
+                                               "[[part]]\nname = \"ring\"\nkind = \"blocks\"\nthread = \"heavy\"\nstart = [0, -24]\n"
+                                               "path = \"SE 6, SW 5, NW 5, NE 4\"\n"
+                                               "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n"
+                                               "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n";
+  Windowless w((folder / "cut.course.toml").string());
+  const auto warned = [&] {
+    const ImU32 accent = app::paint(w.desk->theme.accent);
+    const ImDrawData& drawn = *ImGui::GetDrawData();
+    const float sheet = w.size.x * 0.7F;
+    for (int n = 0; n < drawn.CmdListsCount; ++n)
+      for (const ImDrawVert& vertex : drawn.CmdLists[n]->VtxBuffer)
+        if (vertex.col == accent && vertex.pos.x > sheet && vertex.pos.y < w.size.y * 0.5F) return true;
+    return false;
+  };
+  CHECK_FALSE(warned());
+  CHECK(app::lesson_size(*w.desk) == "100 stitches");
+  w.mapped(ImGuiKey_PageDown);
+  REQUIRE(w.desk->lesson == 2);
+  CHECK(warned());
+  CHECK(app::lesson_size(*w.desk) == "80 snips");
 }
