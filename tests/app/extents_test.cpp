@@ -1,9 +1,10 @@
-// No text is cut off: every panel of the window, in the longest phrases there are, is asked whether what it holds fits it. Compared are the toolkit's own extents
-// of the content with the box it is shown in; a panel that scrolls up and down may be longer, none may be wider. Nor do two letters of one panel lie on
-// one another: compared are the boxes of all letters that were drawn.
+// No text is cut off: every panel of the window, in the longest phrases there are, is asked whether what it holds fits it. Compared are the
+// toolkit's own extents of the content with the box it is shown in; a panel that scrolls up and down may be longer, none may be wider. Nor
+// do two letters of one panel lie on one another: compared are the boxes of all letters that were drawn.
 #include <imgui_internal.h>
 
 #include <algorithm>
+#include <fstream>
 
 #include "app/windowless.h"
 
@@ -28,7 +29,8 @@ std::string too_large() {
 struct Letter {
   float x0, y0, x1, y1;
 };
-/// Letters are the rectangles that take a part of the type's texture; all else takes its one white pixel, or the texture's ready-made lines.
+/// Letters are the rectangles that take a part of the type's texture; all else takes its one white pixel, or the texture's ready-made
+/// lines.
 std::vector<Letter> letters_of(const ImDrawList& list) {
   std::vector<Letter> letters;
   for (const ImDrawCmd& command : list.CmdBuffer)
@@ -89,7 +91,8 @@ int walk_menus(Windowless& w) {
     w.click(x, 14 * w.desk->scale);
     w.frames(3);
     if (ImGui::GetCurrentContext()->OpenPopupStack.Size > 0) {
-      const std::string open = ImGui::GetCurrentContext()->OpenPopupStack[0].Window ? ImGui::GetCurrentContext()->OpenPopupStack[0].Window->Name : "";
+      const std::string open =
+          ImGui::GetCurrentContext()->OpenPopupStack[0].Window ? ImGui::GetCurrentContext()->OpenPopupStack[0].Window->Name : "";
       const float at = ImGui::GetCurrentContext()->OpenPopupStack[0].OpenPopupPos.x;
       if (open + std::to_string(at) != last) ++menus;
       last = open + std::to_string(at);
@@ -119,8 +122,9 @@ int walk_tooltips(Windowless& w) {
 }
 
 void walk_panels(Windowless& w) {
-  for (const app::Asking asking : {app::Asking::nothing, app::Asking::open, app::Asking::save_as, app::Asking::unsaved_quit, app::Asking::changed_on_disk, app::Asking::begin,
-                                   app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson}) {
+  for (const app::Asking asking :
+       {app::Asking::nothing, app::Asking::open, app::Asking::save_as, app::Asking::unsaved_quit, app::Asking::changed_on_disk,
+        app::Asking::begin, app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson}) {
     INFO("asking " << static_cast<int>(asking));
     w.desk->asking = asking;
     w.frames(4);
@@ -159,5 +163,21 @@ TEST_CASE("nothing is cut off at 250 percent") {
     walk_panels(w);
     CHECK(walk_menus(w) >= 3);
     CHECK(walk_tooltips(w) > 3);
+  }
+}
+
+TEST_CASE("nothing is cut off where a file has faults, in the smallest window and the largest type") {
+  for (const float scale : {0.75F, 1.0F, 2.5F}) {
+    INFO("scale " << scale);
+    Windowless w(frost, Language::pretend);
+    w.size = {std::max(1024 * scale, 1024.0F), std::max(700 * scale, 700.0F)};
+    w.rescale(scale);
+    std::string text = bytes_of(frost);
+    text.insert(text.find("kind ="), "knid = \"a word that is far too long to stand on one line of a narrow sheet beside the cloth\"\n");
+    std::ofstream(w.folder / "faulty.course.toml", std::ios::binary) << text;
+    REQUIRE(w.desk->session.open(w.folder / "faulty.course.toml"));
+    w.settle();
+    REQUIRE(!w.desk->session.faults().empty());
+    check_all(w);
   }
 }
