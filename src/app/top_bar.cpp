@@ -45,16 +45,25 @@ void show_menu(Desk& desk) {
   ImGui::EndMenu();
 }
 
+/// The course's title; of a file that cannot be read as a course, its name.
+std::string name_of(const Desk& desk) {
+  if (desk.course()) return desk.course()->title;
+  return desk.session.file() ? desk.session.file()->filename().string() : desk.say("desk.no-course");
+}
+
 }  // namespace
 
 void top_bar(Desk& desk, Area area) {
   begin_area("top", area, paint(desk.theme.panel), ImGuiWindowFlags_MenuBar);
   if (ImGui::BeginMenuBar()) {
     ImGui::PushFont(desk.fonts.bold);
-    ImGui::TextUnformatted(desk.course() ? desk.course()->title.c_str() : desk.say("desk.no-course").c_str());
+    ImGui::TextUnformatted(name_of(desk).c_str());
     ImGui::PopFont();
     ImGui::PushFont(desk.fonts.small);
-    ImGui::TextDisabled("%s", desk.say(desk.session.planning() ? "desk.planning" : desk.session.saved() ? "desk.saved" : "desk.not-saved").c_str());
+    ImGui::TextDisabled("%s", desk.say(desk.session.planning() ? "desk.planning"
+                                       : desk.session.saved()  ? "desk.saved"
+                                                               : "desk.not-saved")
+                                  .c_str());
     ImGui::PopFont();
     file_menu(desk);
     edit_menu(desk);

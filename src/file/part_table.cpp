@@ -45,8 +45,16 @@ void read_part_thread(const TableReader& table, course::Part& part, Reading& rea
                      reading.faults.nearest(*name, names));
 }
 
-const stitch::Kind* read_kind(const TableReader& table, course::Part& part) {
+/// No kind is written: a key that is nearly "kind" is what is wrong, else the table.
+void tell_no_kind(const TableReader& table) {
+  for (const Entry& entry : table.site().table->entries)
+    if (std::string nearest = table.faults().nearest(entry.key, {"kind"}); !nearest.empty())
+      return table.faults().add_key(entry, fmt::format("the key {}", shown(entry.key)), fmt::format("a key of {}", table.site().name), std::move(nearest));
   table.require("kind", "kind = " + one_of(kind_names()));
+}
+
+const stitch::Kind* read_kind(const TableReader& table, course::Part& part) {
+  if (!table.find("kind")) tell_no_kind(table);
   const Node* node = table.find("kind");
   const auto name = node ? read_any_text(*node, table.faults()) : std::nullopt;
   if (!name) return nullptr;

@@ -18,14 +18,24 @@ x:8:1: found no "thread" in [[part]]; expected thread = "...", the name of a tab
 )");
 }
 
-TEST_CASE("unknown kinds and threads") {
+TEST_CASE("a mistyped kind key is told where it stands") {
   CHECK(faults_with(R"([[part]]
+name = "a"
+knid = "blocks"
+thread = "heavy"
+)")
+            .find("x:10:1: found the key \"knid\"; expected a key of [[part]]; did you mean kind?\n  knid = \"blocks\"\n  ^^^^\n") == 0);
+}
+
+TEST_CASE("unknown kinds and threads") {
+  CHECK(
+      faults_with(R"([[part]]
 name = "a"
 kind = "cabel"
 thread = "heavi"
 foo = 1
 )") ==
-        R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"; did you mean cable?
+      R"(x:10:8: found the kind "cabel"; expected "blocks", "cable", "satin", "star", "eyelet", "four-sided", "backstitch", "edge" or "cutwork"; did you mean cable?
   kind = "cabel"
          ^^^^^^^
 x:11:10: found the thread "heavi"; expected a thread of the file: "heavy"; did you mean heavy?
@@ -35,7 +45,8 @@ x:11:10: found the thread "heavi"; expected a thread of the file: "heavy"; did y
 }
 
 TEST_CASE("what this version does not offer") {
-  CHECK(faults_with(R"([[part]]
+  CHECK(
+      faults_with(R"([[part]]
 name = "a"
 kind = "blocks"
 thread = "heavy"
@@ -48,7 +59,7 @@ weaves = 3
 strat = 1
 rows = 3
 )") ==
-        R"(x:17:1: found the key "weaves", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
+      R"(x:17:1: found the key "weaves", not offered by this version; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
   weaves = 3
   ^^^^^^
 x:18:1: found the key "strat"; expected a key of [[part]]; did you mean start?
@@ -234,8 +245,9 @@ TEST_CASE("a repeat: right keys") {
 }
 
 TEST_CASE("a repeat: a middle about which quarter turns leave the holes") {
-  CHECK(faults_of_repeat("turn = 4\nabout = [0.5, 0]\n") ==
-        R"(x:15:9: found a middle about which quarter turns put the image off the holes; expected both numbers whole or both halves, e.g. [1, 0] or [0.5, 0.5]
+  CHECK(
+      faults_of_repeat("turn = 4\nabout = [0.5, 0]\n") ==
+      R"(x:15:9: found a middle about which quarter turns put the image off the holes; expected both numbers whole or both halves, e.g. [1, 0] or [0.5, 0.5]
   about = [0.5, 0]
           ^^^^^^^^
 )");
@@ -247,7 +259,8 @@ TEST_CASE("a repeat: a middle about which quarter turns leave the holes") {
 }
 
 TEST_CASE("a repeat: values that are none") {
-  CHECK(faults_of_repeat("turn = 3\nmirror = \"z\"\nabout = 4\n") == R"(x:14:8: found the number 3; expected 4 (quarter turns) or 2 (a half turn)
+  CHECK(faults_of_repeat("turn = 3\nmirror = \"z\"\nabout = 4\n") ==
+        R"(x:14:8: found the number 3; expected 4 (quarter turns) or 2 (a half turn)
   turn = 3
          ^
 x:15:10: found "z"; expected "x", "y" or "xy"
