@@ -31,7 +31,7 @@ base::Result<Bytes> drawn(const picture::Still& still, const paint::Type& type, 
   auto pixels = paint::raster(still.list, type, size.dpi(), ground);
   if (!pixels) return tl::make_unexpected(pixels.error());
   const paint::PngText texts[] = {{"Title", still.title}, {"Description", still.words}, {"Software", "Tellekant"}};
-  return paint::png(*pixels, size.dpi(), texts);
+  return paint::png(*pixels, size.dpi(), texts, paint::Packing::quick);
 }
 
 /// "lesson-03-the-inner-cable-017-b1.png": files sorted by name come in the order of the lesson.

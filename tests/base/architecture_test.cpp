@@ -36,9 +36,9 @@ std::vector<Include> includes_of(const Source& file) {
 
 /// Which library a <header> belongs to: a target of the rows, "" for the language and the system, nothing where it is unknown.
 std::optional<std::string> library_of(const std::string& header) {
-  static const std::array<std::pair<std::string_view, std::string_view>, 19> starts{{
+  static const std::array<std::pair<std::string_view, std::string_view>, 20> starts{{
       {"fmt/", "fmt::fmt"}, {"tl/", "tl::expected"}, {"toml++/", "PkgConfig::TOMLPP"}, {"cairo", "PkgConfig::CAIRO"}, {"pango/", "PkgConfig::PANGO"},
-      {"glib", "PkgConfig::PANGO"}, {"fontconfig/", "PkgConfig::PANGO"}, {"libdeflate.h", "PkgConfig::DEFLATE"}, {"tbb/", "TBB::tbb"}, {"CLI/", "CLI11::CLI11"},
+      {"glib", "PkgConfig::PANGO"}, {"fontconfig/", "PkgConfig::PANGO"}, {"libdeflate.h", "PkgConfig::DEFLATE"}, {"isa-l/", "PkgConfig::ISAL"}, {"tbb/", "TBB::tbb"}, {"CLI/", "CLI11::CLI11"},
       {"libical/", "PkgConfig::ICAL"}, {"qpdf/", "PkgConfig::QPDF"}, {"archive", "PkgConfig::ARCHIVE"}, {"imgui", "PkgConfig::IMGUI"}, {"backends/imgui", "PkgConfig::IMGUI"},
       {"GLFW/", "glfw"}, {"GL/", "OpenGL::OpenGL"}, {"stb/", "header only"}, {"sys/", ""}}};
   for (const auto& [start, library] : starts)

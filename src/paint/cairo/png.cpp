@@ -38,14 +38,14 @@ Bytes put_together(std::span<const std::uint8_t> plain, double dpi, std::span<co
 
 }  // namespace
 
-base::Result<std::vector<std::uint8_t>> png(const Pixels& pixels, double dpi, std::span<const PngText> texts) {
+base::Result<std::vector<std::uint8_t>> png(const Pixels& pixels, double dpi, std::span<const PngText> texts, Packing packing) {
   if (auto allowed = check_dpi(dpi); !allowed) return tl::make_unexpected(allowed.error());
   const auto channels = static_cast<std::size_t>(pixels.channels());
   base::require(pixels.width > 0 && pixels.height > 0, "a picture has pixels");
   const auto width = static_cast<std::size_t>(pixels.width), height = static_cast<std::size_t>(pixels.height);
   base::require(pixels.bytes.size() == width * height * channels, "a picture has all its pixels");
   if (!fits_stb(width, height, channels)) return tl::make_unexpected(no_file(pixels, "it is too large"));
-  const PngBytes plain = stb_png(pixels.bytes.data(), pixels.width, pixels.height, static_cast<int>(channels));
+  const PngBytes plain = stb_png(pixels.bytes.data(), pixels.width, pixels.height, static_cast<int>(channels), packing);
   if (!plain.memory) return tl::make_unexpected(no_file(pixels, "out of memory"));
   try {
     return put_together(plain.view(), dpi, texts);

@@ -4,9 +4,9 @@
 
 #include <bit>
 #include <cmath>
-#include <cstdlib>
 #include <cstring>
 #include <new>
+#include <utility>
 
 #include "list/contrast.h"
 #include "paint/cairo/dpi.h"
@@ -21,7 +21,7 @@ namespace paint {
 namespace {
 
 using Surface = Owned<cairo_surface_t, cairo_surface_destroy>;
-using Canvas = Owned<std::uint8_t, std::free>;
+using Canvas = std::vector<std::uint8_t>;
 using Context = Owned<cairo_t, cairo_destroy>;
 
 constexpr double even_letters_from = 200;  ///< dots an inch from which a letter on whole pixels is nowhere more than 0.07 mm out
@@ -52,17 +52,16 @@ base::Trouble no_room(PageSize size, const char* why) {
 /// 32-bit pixels, white or with nothing in them, rows without padding.
 Canvas empty_canvas(PageSize size, Ground ground) {
   const std::size_t bytes = std::size_t{4} * static_cast<std::size_t>(size.width) * static_cast<std::size_t>(size.height);
-  Canvas canvas(static_cast<std::uint8_t*>(std::malloc(bytes)));
-  if (!canvas) return canvas;
-  ask_large_pages(canvas.get(), bytes);
-  std::memset(canvas.get(), ground == Ground::white ? 0xFF : 0, bytes);
+  Canvas canvas;
+  canvas.reserve(bytes);
+  ask_large_pages(canvas.data(), bytes);
+  canvas.resize(bytes, ground == Ground::white ? 0xFF : 0);
   return canvas;
 }
 
 base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, PageSize size, Ground ground) {
   Canvas canvas = empty_canvas(size, ground);
-  if (!canvas) return tl::make_unexpected(no_room(size, "out of memory"));
-  Surface surface(cairo_image_surface_create_for_data(canvas.get(), ground == Ground::white ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32,
+  Surface surface(cairo_image_surface_create_for_data(canvas.data(), ground == Ground::white ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32,
                                                       size.width, size.height, 4 * size.width));
   Context cr(cairo_create(surface.get()));
   cairo_scale(cr.get(), dpi / 25.4, dpi / 25.4);
@@ -73,49 +72,49 @@ base::Result<Canvas> draw(const list::List& list, const Type& type, double dpi, 
   return canvas;
 }
 
+std::uint32_t pixel(const std::uint8_t* canvas, std::size_t i) {
+  std::uint32_t rgb;
+  std::memcpy(&rgb, canvas + 4 * i, 4);
+  return rgb;
+}
+
+// A pixel becomes shorter, or stays as long, where it is: what is written never reaches what has still to be read.
+
 /// Cairo's pixel is a 32-bit number 0x00rrggbb in the machine's own byte order. The four bytes stored begin with r, g, b; the fourth is
-/// written over by the next pixel, so a row needs room for one byte more. Three times as fast as byte for byte.
-void to_rgb(std::uint8_t* row, const std::uint32_t* from, int width) {
-  for (int x = 0; x < width; ++x) {
-    const std::uint32_t rgb = from[x] << 8;
+/// written over by the next pixel. Three times as fast as byte for byte.
+void to_rgb(std::uint8_t* canvas, std::size_t count) {
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::uint32_t rgb = pixel(canvas, i) << 8;
     const std::uint32_t bytes = std::endian::native == std::endian::little ? __builtin_bswap32(rgb) : rgb;
-    std::memcpy(row + 3 * x, &bytes, 4);
+    std::memcpy(canvas + 3 * i, &bytes, 4);
   }
 }
 
-void to_grey(std::uint8_t* row, const std::uint32_t* from, int width) {
-  for (int x = 0; x < width; ++x) row[x] = static_cast<std::uint8_t>(from[x]);
+void to_grey(std::uint8_t* canvas, std::size_t count) {
+  for (std::size_t i = 0; i < count; ++i) canvas[i] = static_cast<std::uint8_t>(pixel(canvas, i));
 }
 
 /// Cairo keeps colours multiplied with how much they cover; a PNG has them as they are.
-void to_clear(std::uint8_t* row, const std::uint32_t* from, int width) {
-  for (int x = 0; x < width; ++x) {
-    const std::uint32_t cover = from[x] >> 24;
+void to_clear(std::uint8_t* canvas, std::size_t count) {
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::uint32_t from = pixel(canvas, i), cover = from >> 24;
     const auto plain = [&](int shift) {
-      return static_cast<std::uint8_t>(cover == 0 ? 0 : ((from[x] >> shift & 0xFF) * 255 + cover / 2) / cover);
+      return static_cast<std::uint8_t>(cover == 0 ? 0 : ((from >> shift & 0xFF) * 255 + cover / 2) / cover);
     };
-    row[4 * x] = plain(16);
-    row[4 * x + 1] = plain(8);
-    row[4 * x + 2] = plain(0);
-    row[4 * x + 3] = static_cast<std::uint8_t>(cover);
+    canvas[4 * i] = plain(16);
+    canvas[4 * i + 1] = plain(8);
+    canvas[4 * i + 2] = plain(0);
+    canvas[4 * i + 3] = static_cast<std::uint8_t>(cover);
   }
 }
 
-using ToRow = void (*)(std::uint8_t*, const std::uint32_t*, int);
-ToRow row_of(const Pixels& pixels) { return pixels.clear ? to_clear : pixels.grey ? to_grey : to_rgb; }
-
-Pixels copy_pixels(const std::uint8_t* canvas, PageSize size, bool grey, Ground ground) {
+Pixels pixels_of(Canvas canvas, PageSize size, bool grey, Ground ground) {
   Pixels pixels{
       .width = size.width, .height = size.height, .grey = grey && ground == Ground::white, .bytes = {}, .clear = ground == Ground::clear};
-  const std::size_t stride = std::size_t{4} * static_cast<std::size_t>(size.width);
-  const std::size_t row_bytes = static_cast<std::size_t>(size.width) * static_cast<std::size_t>(pixels.channels());
-  std::vector<std::uint8_t> row(row_bytes + 1);
-  pixels.bytes.reserve(row_bytes * static_cast<std::size_t>(size.height));
-  ask_large_pages(pixels.bytes.data(), pixels.bytes.capacity());
-  for (std::size_t y = 0; y < static_cast<std::size_t>(size.height); ++y) {
-    row_of(pixels)(row.data(), reinterpret_cast<const std::uint32_t*>(canvas + y * stride), size.width);
-    pixels.bytes.insert(pixels.bytes.end(), row.data(), row.data() + row_bytes);
-  }
+  const std::size_t count = static_cast<std::size_t>(size.width) * static_cast<std::size_t>(size.height);
+  (pixels.clear ? to_clear : pixels.grey ? to_grey : to_rgb)(canvas.data(), count);
+  canvas.resize(count * static_cast<std::size_t>(pixels.channels()));
+  pixels.bytes = std::move(canvas);
   return pixels;
 }
 
@@ -128,7 +127,7 @@ base::Result<Pixels> raster(const list::List& list, const Type& type, double dpi
   try {
     auto canvas = draw(list, type, dpi, *size, ground);
     if (!canvas) return tl::make_unexpected(canvas.error());
-    return copy_pixels(canvas->get(), *size, list::all_grey(list), ground);
+    return pixels_of(std::move(*canvas), *size, list::all_grey(list), ground);
   } catch (const std::bad_alloc&) {
     return tl::make_unexpected(no_room(*size, "out of memory"));
   }

@@ -1,4 +1,4 @@
-// The one place where stb_image_write is known: whole PNG files, compressed by libdeflate.
+// The one place where stb_image_write is known: whole PNG files, compressed by libdeflate or ISA-L.
 #pragma once
 
 #include <cstdint>
@@ -6,6 +6,7 @@
 #include <span>
 
 #include "paint/cairo/owned.h"
+#include "paint/cairo/paint.h"
 
 namespace paint {
 
@@ -17,6 +18,6 @@ struct PngBytes {
 
 /// Rows from the top, without padding, 1 (grey) or 3 (red, green, blue) bytes a pixel. (width * channels + 1) * height must fit an int.
 /// Safe in threads.
-PngBytes stb_png(const std::uint8_t* pixels, int width, int height, int channels);
+PngBytes stb_png(const std::uint8_t* pixels, int width, int height, int channels, Packing packing);
 
 }  // namespace paint
