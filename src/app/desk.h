@@ -97,6 +97,7 @@ struct PrintChoice {
   course::Hand hand = course::Hand::right;
   course::Paper paper = course::Paper::a4;
   bool large = false;
+  publish::Ink ink = publish::Ink::colours;
   int dpi = 300;
   std::vector<publish::Form> forms{publish::Form::png};
   publish::Sheets sheets = publish::Sheets::single;  ///< of PDF

@@ -79,6 +79,10 @@ bool page_choices(Desk& desk) {
   print.paper = static_cast<course::Paper>(paper);
   beside_width(ImGui::CalcTextSize(desk.say("desk.large-print").c_str()).x + 50 * desk.scale);
   changed = ImGui::Checkbox(desk.say("desk.large-print").c_str(), &print.large) || changed;
+  bool black = print.ink == publish::Ink::black;
+  beside_width(ImGui::CalcTextSize(desk.say("desk.black-and-white").c_str()).x + 50 * desk.scale);
+  changed = ImGui::Checkbox(desk.say("desk.black-and-white").c_str(), &black) || changed;
+  print.ink = black ? publish::Ink::black : publish::Ink::colours;
   beside_width(wide);
   ImGui::SetNextItemWidth(90 * desk.scale);
   if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);

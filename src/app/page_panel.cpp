@@ -7,6 +7,7 @@
 
 #include "app/flow.h"
 #include "app/panels.h"
+#include "list/contrast.h"
 #include "publish/publish.h"
 
 namespace app {
@@ -43,7 +44,7 @@ void draw_page(Desk& desk) {
   const list::List& page = pages[static_cast<std::size_t>(preview.page)];
   preview.width = static_cast<float>(page.width);
   preview.height = static_cast<float>(page.height);
-  const auto pixels = paint::raster(page, *desk.type, preview_dpi);
+  const auto pixels = paint::raster(desk.print.ink == publish::Ink::black ? list::in_grey(page) : page, *desk.type, preview_dpi);
   if (!pixels) desk.message = pixels.error().what;
   else if (desk.textures.make) preview.texture = desk.textures.make(*pixels);
 }
@@ -56,6 +57,7 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
   order.hand = desk.print.hand;
   order.paper = desk.print.paper;
   order.print = desk.print.large ? picture::Print::large : picture::Print::normal;
+  order.ink = desk.print.ink;
   order.dpi = desk.print.dpi;
   order.forms = desk.print.forms;
   order.sheets = desk.print.sheets;

@@ -51,6 +51,7 @@ void add_commands(CLI::App& app, Options& options) {
   hand_option(handouts, options, {"right", "left", "both"});
   handouts->add_option("--paper", options.paper, "the course's own where left out")->check(CLI::IsMember({"A4", "Letter"}));
   handouts->add_flag("--large-print", options.large_print, "type of 18 points, thicker lines");
+  handouts->add_flag("--black-and-white", options.black_and_white, "png, pdf, svg: greys in place of colours, for copies; web and stills stay in colour");
   handouts->add_option("--dpi", options.dpi, "dots an inch")->check(CLI::Range(72.0, 1200.0))->capture_default_str();
 
   auto* calendar = command(app, "calendar", "Print the lessons' days as iCalendar, with what to bring",

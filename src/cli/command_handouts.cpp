@@ -32,6 +32,7 @@ publish::HandoutOrder order_of(const Options& options, const course::Course& cou
   order.paper = course.choices.paper;
   if (options.paper) order.paper = *options.paper == "Letter" ? course::Paper::letter : course::Paper::a4;
   order.print = options.large_print ? picture::Print::large : picture::Print::normal;
+  order.ink = options.black_and_white ? publish::Ink::black : publish::Ink::colours;
   order.dpi = options.dpi;
   order.ground = options.clear ? paint::Ground::clear : paint::Ground::white;
   order.packet = options.zip ? publish::Packet::zip : publish::Packet::folder;

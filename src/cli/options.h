@@ -21,6 +21,7 @@ struct Options {
   std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
   std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;
+  bool black_and_white = false;
   double dpi = 300;
   std::optional<std::string> language;  ///< of pages and lists; the course's own where absent
   std::optional<int> lessons;  ///< split: how many

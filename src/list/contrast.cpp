@@ -23,6 +23,22 @@ struct PaintsGrey {
   bool operator()(const ClipOut&) const { return true; }
 };
 
+struct MakeGrey {
+  void operator()(Stroke& s) const { s.colour = grey_of(s.colour); }
+  void operator()(Fill& f) const { f.colour = grey_of(f.colour); }
+  void operator()(Text& t) const { t.colour = grey_of(t.colour); }
+  void operator()(Disc& d) const {
+    d.fill = grey_of(d.fill);
+    d.line_colour = grey_of(d.line_colour);
+  }
+  void operator()(Panel& p) const {
+    p.fill = grey_of(p.fill);
+    p.line_colour = grey_of(p.line_colour);
+  }
+  void operator()(ClipIn&) const {}
+  void operator()(ClipOut&) const {}
+};
+
 }  // namespace
 
 double luminance(Colour colour) { return 0.2126 * linear(colour.r) + 0.7152 * linear(colour.g) + 0.0722 * linear(colour.b); }
@@ -30,6 +46,18 @@ double luminance(Colour colour) { return 0.2126 * linear(colour.r) + 0.7152 * li
 double contrast(Colour one, Colour other) {
   const double a = luminance(one), b = luminance(other);
   return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
+}
+
+Colour grey_of(Colour colour) {
+  const double y = luminance(colour);
+  const double v = y <= 0.0031308 ? 12.92 * y : 1.055 * std::pow(y, 1 / 2.4) - 0.055;
+  const auto grey = static_cast<std::uint8_t>(std::lround(255 * std::clamp(v, 0.0, 1.0)));
+  return {grey, grey, grey};
+}
+
+List in_grey(List list) {
+  for (Item& item : list.items) std::visit(MakeGrey{}, item.what);
+  return list;
 }
 
 bool all_grey(const List& list) {

@@ -1,4 +1,4 @@
-// How well a colour stands out from its ground (WCAG 2.2), and whether a colour, or all of a list, is grey.
+// How well a colour stands out from its ground (WCAG 2.2), whether a colour, or all of a list, is grey, and how it becomes so.
 #pragma once
 
 #include "list/list.h"
@@ -13,6 +13,11 @@ namespace list {
 [[nodiscard]] double contrast(Colour one, Colour other);
 
 [[nodiscard]] constexpr bool is_grey(Colour colour) { return colour.r == colour.g && colour.g == colour.b; }
+
+/// The grey of the same relative luminance, to the nearest of 256: contrasts stay as they are.
+[[nodiscard]] Colour grey_of(Colour colour);
+/// The list with each of its colours as grey.
+[[nodiscard]] List in_grey(List list);
 
 /// True when every colour that the list really paints is a grey; an outline of width 0 paints none.
 [[nodiscard]] bool all_grey(const List& list);

@@ -19,7 +19,7 @@ base::Result<void> add_svg(const Making& making, const HandPages& pages, Types& 
       paint::SvgHead head{picture.name, picture.title, picture::plain(picture.telling), paint::SvgHead::As::file};
       of_lessons[i].push_back(
           {pages.folder / fmt::format("{}-{}.svg", lesson.stem, picture.name),
-           [list = std::move(picture.list), head](const paint::Type&) { return base::Result<Bytes>(bytes_of(paint::svg(list, head))); }});
+           [list = inked(std::move(picture.list), making.order.ink), head](const paint::Type&) { return base::Result<Bytes>(bytes_of(paint::svg(list, head))); }});
     }
     return {};
   });

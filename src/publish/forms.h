@@ -30,6 +30,9 @@ struct Making {
   const HandoutOrder& order;
 };
 
+/// The list as it is to be printed.
+list::List inked(list::List list, Ink ink);
+
 void add_png(const Making& making, const HandPages& pages, std::vector<Job>& jobs);
 /// One file a lesson and, where the whole course is asked for, one of all.
 void add_pdf(const Making& making, const HandPages& pages, std::vector<Job>& jobs);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "list/contrast.h"
 #include "picture/course_pages.h"
 #include "publish/forms.h"
 #include "publish/packet.h"
@@ -43,14 +44,20 @@ std::vector<int> refused(const plan::Plan& plan, const HandoutOrder& order) {
   return lessons;
 }
 
+std::vector<list::List> inked_pages(std::vector<list::List> pages, Ink ink) {
+  for (list::List& page : pages) page = inked(std::move(page), ink);
+  return pages;
+}
+
 base::Result<void> lay_out(const Making& making, std::vector<HandPages>& all, Types& types, const std::stop_token& stop) {
   std::vector<std::pair<say::Hand, HandPages::Lesson*>> lessons;
   for (HandPages& pages : all)
     for (HandPages::Lesson& lesson : pages.lessons) lessons.push_back({pages.hand, &lesson});
   return on_all_cores(lessons.size(), types, stop, [&](std::size_t i, const paint::Type& type) -> base::Result<void> {
     const say::Voice voice{making.phrases, lessons[i].first, making.course};
-    lessons[i].second->pages = picture::handout(making.course, making.plan, lessons[i].second->number, voice, type,
-                                                picture::page_size(making.order.paper), making.order.print);
+    lessons[i].second->pages = inked_pages(picture::handout(making.course, making.plan, lessons[i].second->number, voice, type,
+                                                            picture::page_size(making.order.paper), making.order.print),
+                                           making.order.ink);
     return {};
   });
 }
@@ -62,7 +69,7 @@ base::Result<void> add_course_pages(const Making& making, std::vector<HandPages>
     const say::Voice voice{making.phrases, all[i].hand, making.course};
     for (const auto make : {picture::shopping_pages, picture::preparing_pages}) {
       picture::CoursePages made = make(making.course, making.plan, voice, type, picture::page_size(making.order.paper), making.order.print);
-      all[i].of_course.push_back({0, made.title, file_stem(made.title), std::move(made.pages)});
+      all[i].of_course.push_back({0, made.title, file_stem(made.title), inked_pages(std::move(made.pages), making.order.ink)});
     }
     return {};
   });
@@ -114,6 +121,8 @@ base::Result<Written> plain(const Making& making, std::vector<HandPages>& all, T
 }
 
 }  // namespace
+
+list::List inked(list::List list, Ink ink) { return ink == Ink::black ? list::in_grey(std::move(list)) : list; }
 
 bool cannot_be_cut(const plan::Plan& plan, const plan::LessonPlan& lesson) {
   return std::any_of(lesson.cuttings.begin(), lesson.cuttings.end(),

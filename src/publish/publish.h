@@ -49,12 +49,16 @@ std::string stamp_of(std::chrono::sys_seconds time);
 /// A snag where the course's time zone is not known on this machine.
 std::vector<check::Snag> zone_unknown(const course::Course& course);
 
+/// Of pages and close-ups; films and review pages are for screens and stay in colour.
+enum class Ink { colours, black };
+
 struct HandoutOrder {
   std::filesystem::path into;
   std::optional<int> lesson;
   course::Hand hand = course::Hand::right;
   course::Paper paper = course::Paper::a4;
   picture::Print print = picture::Print::normal;
+  Ink ink = Ink::colours;
   double dpi = 300;  ///< of pixels
   std::vector<Form> forms{Form::png};
   Sheets sheets = Sheets::single;

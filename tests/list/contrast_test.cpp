@@ -3,6 +3,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cmath>
+
 namespace {
 
 constexpr list::Colour black{0, 0, 0}, white{255, 255, 255};
@@ -61,4 +64,27 @@ TEST_CASE("a list is grey when all it paints is grey") {
   CHECK_FALSE(list::all_grey(with_text));
   with_fill.add(list::Role::ground, list::Fill{{{0, 0}, {1, 0}, {0, 1}}, blue});
   CHECK_FALSE(list::all_grey(with_fill));
+}
+
+TEST_CASE("greys for colours: as light to the eye, so that what can be told apart by lightness still can") {
+  CHECK(list::grey_of({255, 255, 255}) == white);
+  CHECK(list::grey_of(black) == black);
+  for (int r = 0; r < 256; r += 15)
+    for (int g = 0; g < 256; g += 15)
+      for (int b = 0; b < 256; b += 15) {
+        const list::Colour colour{static_cast<std::uint8_t>(r), static_cast<std::uint8_t>(g), static_cast<std::uint8_t>(b)},
+            made = list::grey_of(colour);
+        CHECK(list::is_grey(made));
+        const auto beside = [&](int step) { return list::luminance(grey(static_cast<std::uint8_t>(std::clamp(made.r + step, 0, 255)))); };
+        CHECK(std::abs(list::luminance(made) - list::luminance(colour)) <=
+              std::max(std::abs(beside(1) - beside(0)), std::abs(beside(-1) - beside(0))));
+      }
+  list::List list;
+  list.add(list::Role::frame, list::Panel{{0, 0, 10, 10}, 1, true, {1, 2, 3}, 1, {200, 0, 0}});
+  list.add(list::Role::hole_up, list::Disc{{5, 5}, 1, {0, 0, 99}, 1, {9, 0, 0}});
+  list.add(list::Role::text, list::Text{{5, 5}, "a", {}, list::Align::left, {1, 99, 2}});
+  list.add(list::Role::ground, list::Fill{{{0, 0}, {1, 0}, {0, 1}}, {4, 5, 6}});
+  list.add(list::Role::grid, list::Stroke{.points = {{0, 0}}, .colour = {7, 8, 9}});
+  CHECK_FALSE(list::all_grey(list));
+  CHECK(list::all_grey(list::in_grey(list)));
 }

@@ -73,6 +73,26 @@ TEST_CASE("a title full of markup is text in every file of the packet") {
   CHECK(bytes_of(packet / "calendar.ics").find("\\, {{title}}\\; 1%") != std::string::npos);  // RFC 5545, 3.3.11: comma and semicolon
 }
 
+TEST_CASE("black and white: ImageMagick and grep find no colour in any page or close-up; in colour they do") {
+  for (const publish::Ink ink : {publish::Ink::black, publish::Ink::colours}) {
+    CAPTURE(static_cast<int>(ink));
+    const TestFolder folder;
+    publish::HandoutOrder order;
+    order.into = folder.path;
+    order.lesson = 4;
+    order.ink = ink;
+    order.dpi = 72;
+    order.forms = {publish::Form::png, publish::Form::svg};
+    test::hand_out(test::sample(), order);
+    const bool black = ink == publish::Ink::black;
+    const std::string at = test::quoted(folder.path);
+    CHECK((test::ask("identify -format '%[channels]\\n' " + at + "/*.png | sort -u").out == "gray\n") == black);
+    CHECK(test::ask("grep -ohi '#[0-9a-f]\\{6\\}' " + at + "/*.svg | sort -u | wc -l").out != "0\n");
+    CHECK((test::ask("grep -ohi '#[0-9a-f]\\{6\\}' " + at + "/*.svg | grep -vi '#\\([0-9a-f][0-9a-f]\\)\\1\\1' | sort -u").out == "") ==
+          black);
+  }
+}
+
 TEST_CASE("72 to 1200 dots an inch: ImageMagick reads the size of A4 (ISO 216) and the density") {
   for (const auto& [dpi, said] :
        {std::pair{72, "595 842 28"}, {150, "1240 1754 59"}, {300, "2480 3508 118"}, {600, "4961 7016 236"}, {1200, "9921 14031 472"}}) {
