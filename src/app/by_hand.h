@@ -13,7 +13,7 @@ namespace app {
 
 enum class Tool { pick, draw };
 
-/// A part that grows.
+/// A part that is begun or grows.
 struct Drawing {
   std::string kind = "blocks";
   std::string thread;             ///< chosen by the teacher; empty: what other parts of the kind have

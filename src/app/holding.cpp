@@ -1,12 +1,11 @@
-// Picking: a click picks a part, a drag moves it, handles lengthen a leg or move it aside. Every drag is one step of undo. On approach a
+// Picking: a click picks a part, a drag moves it, handles lengthen a leg or move it aside, change a size or move one of several places. Every drag is one step of undo. On approach a
 // corner of what is moved snaps to the middle or to another part's corner.
-#include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 #include "app/sight.h"
 #include "app/snap.h"
 #include "file/course_file.h"
+#include "session/placed.h"
 
 namespace app {
 namespace {
@@ -14,21 +13,6 @@ namespace {
 constexpr float reach_pixels = 9;  // of a handle
 
 using What = Holding::What;
-
-int part_at(const Desk& desk, Area area, ImVec2 mouse) {
-  const cloth::Hole hole = hole_at(desk, area, mouse);
-  const int wide = std::max(1, static_cast<int>(std::ceil(6 * desk.scale / desk.view.pixels)));
-  int best = -1;
-  double nearest = std::max(7.0 * desk.scale, 0.6 * desk.view.pixels);
-  for (const auto& lying : desk.index->in({hole.x - wide, hole.y - wide, hole.x + wide, hole.y + wide})) {
-    const ImVec2 a = pixel_of(desk, area, lying.stitch.a), b = pixel_of(desk, area, lying.stitch.b);
-    const double dx = b.x - a.x, dy = b.y - a.y, length = dx * dx + dy * dy;
-    const double t = length > 0 ? std::clamp(((mouse.x - a.x) * dx + (mouse.y - a.y) * dy) / length, 0.0, 1.0) : 0;
-    const double away = std::hypot(mouse.x - a.x - t * dx, mouse.y - a.y - t * dy);
-    if (away < nearest) nearest = away, best = lying.part;
-  }
-  return best;
-}
 
 std::optional<session::Handle> handle_at(const Desk& desk, Area area, int part, ImVec2 mouse) {
   for (const session::Handle& handle : session::handles_of(session::shape_of(desk.course()->parts[static_cast<std::size_t>(part)]))) {
@@ -53,8 +37,8 @@ void take_hold(Desk& desk, Area area, ImVec2 mouse) {
 void move_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
   Holding& holding = desk.holding;
   const course::Course& course = holding.seen->course;
-  const Snapped snap =
-      snapped(course, corners_of(course.parts[static_cast<std::size_t>(holding.part)].work), holding.part, hole - holding.from);
+  Snapped snap = snapped(course, corners_of(course.parts[static_cast<std::size_t>(holding.part)].work), holding.part, hole - holding.from);
+  if (ImGui::GetIO().KeyShift) snap.by = hole - holding.from;
   if (hole != holding.last) {
     holding.last = hole;
     holding.moved = true;
@@ -63,6 +47,21 @@ void move_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
   if (!holding.moved) return;
   label_at(desk, draw, pixel_of(desk, area, hole), distance_words(desk, snap));
   draw_distance(desk, area, draw, snap);
+}
+
+const char* name_of(session::Grip grip) {
+  switch (grip) {
+    case session::Grip::end: return "lengthen leg";
+    case session::Grip::middle: return "move leg";
+    case session::Grip::place: return "move one place";
+    case session::Grip::size: return "change size";
+  }
+  return "";
+}
+
+std::string pulled_words(const session::Shape& shape, session::Grip grip) {
+  if (grip == session::Grip::place) return {};
+  return grip == session::Grip::size ? session::size_in_words(shape) : session::path_of(shape);
 }
 
 void pull_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
@@ -76,9 +75,9 @@ void pull_held(Desk& desk, Area area, ImDrawList& draw, cloth::Hole hole) {
   if (hole != holding.last) {
     holding.last = hole;
     holding.moved = true;
-    desk.apply(session::change_path(holding.part, session::path_of(*shape), holding.handle.end ? "lengthen leg" : "move leg", holding.run));
+    desk.apply(session::change_values(holding.part, shape->values, name_of(holding.handle.grip), holding.run));
   }
-  label_at(desk, draw, pixel_of(desk, area, hole), session::path_of(*shape));
+  label_at(desk, draw, pixel_of(desk, area, hole), pulled_words(*shape, holding.handle.grip));
 }
 
 void draw_handles(const Desk& desk, Area area, ImDrawList& draw) {
@@ -87,7 +86,7 @@ void draw_handles(const Desk& desk, Area area, ImDrawList& draw) {
   const float r = 5 * desk.scale;
   for (const session::Handle& handle : session::handles_of(session::shape_of(desk.course()->parts[static_cast<std::size_t>(part)]))) {
     const ImVec2 at = pixel_of(desk, area, handle.at);
-    if (handle.end) {
+    if (handle.grip == session::Grip::end || handle.grip == session::Grip::size) {
       draw.AddRectFilled({at.x - r, at.y - r}, {at.x + r, at.y + r}, paint(desk.theme.panel), 2);
       draw.AddRect({at.x - r, at.y - r}, {at.x + r, at.y + r}, paint(desk.theme.accent), 2, 0, 2 * desk.scale);
     } else {

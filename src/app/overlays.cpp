@@ -86,7 +86,7 @@ void keys(Desk& desk) {
   if (!begin_box(desk, "keys", 520, 0)) return;
   title(desk, "desk.keys");
   constexpr const char* rows[] = {"begin", "open", "save", "undo", "fit", "fit-lesson", "zoom", "move", "walk", "corner", "play", "back", "later", "lines", "left", "dark", "lesson", "scale", "interface", "rule",
-                                  "pick", "draw", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
+                                  "pick", "draw", "kind", "exact", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
   if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
     for (const char* row : rows) {
       ImGui::TableNextColumn();

@@ -26,7 +26,12 @@ void draw_by_hand(Desk& desk, Area area, ImDrawList& draw);
 void hold_by_hand(Desk& desk, Area area, ImDrawList& draw);
 void finish_drawing(Desk& desk);
 std::string thread_for(const Desk& desk);  ///< of the part that would be drawn next
-void shorten_drawing(Desk& desk);  ///< takes the last leg back
+void shorten_drawing(Desk& desk);  ///< takes the last leg, place or name back
+void choose_kind(Desk& desk, std::string_view kind);  ///< draws this kind from now on
+std::string how_to_draw(const Desk& desk);  ///< the kind that is chosen
+char key_of_kind(int number);  ///< '1' to '9', '0' for the tenth; a blank beyond
+/// The keys of the part that would be drawn next, its places but for the hole that it is held at.
+std::optional<session::Shape> next_shape(const Desk& desk, cloth::Hole held);
 /// The hole under the mouse, or the one that the arrow keys moved to; pressed and let go by the mouse's left button or by Enter.
 cloth::Hole pointed_hole(Desk& desk, Area area);
 void move_pointer(Desk& desk, Area area, cloth::Hole by);

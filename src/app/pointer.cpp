@@ -20,8 +20,10 @@ bool pointer_pressed(const Desk& desk) {
 }
 
 bool pointer_let_go(const Desk& desk) {
-  if (desk.key_pointer)
-    return ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Enter), false) && desk.drawing.asked == desk.key_pointer && desk.drawing.pulled;
+  if (desk.key_pointer) {
+    const bool has_leg = desk.drawing.pulled || (desk.drawing.shape && !session::has_path(*desk.drawing.shape));
+    return ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Enter), false) && desk.drawing.asked == desk.key_pointer && has_leg;
+  }
   return !ImGui::IsMouseDown(ImGuiMouseButton_Left);
 }
 

@@ -179,6 +179,10 @@ void sheet(Desk& desk, Area area) {
   begin_area("sheet", area, paint(desk.theme.panel));
   const float foot = 50 * desk.scale;
   ImGui::BeginChild("sheet text", {0, -foot}, false, ImGuiWindowFlags_None);
+  if (!desk.message.empty()) {
+    heading(desk, desk.say("desk.message"));
+    wrapped(desk.message);
+  }
   paper_panel(desk);
   part_panel(desk);
   if (!desk.session.faults().empty()) faults(desk);
@@ -194,10 +198,6 @@ void sheet(Desk& desk, Area area) {
     counts_panel(desk);
     thread(desk);
     work(desk);
-  }
-  if (!desk.message.empty()) {
-    heading(desk, desk.say("desk.message"));
-    wrapped(desk.message);
   }
   ImGui::EndChild();
   if (desk.plan() && strong_button(desk, desk.say("desk.pages"), {-1, 0})) desk.asking = Asking::pages;

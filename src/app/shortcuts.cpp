@@ -26,6 +26,12 @@ void with_control(Desk& desk) {
   if (letter('P')) desk.asking = Asking::pages;
 }
 
+void kinds(Desk& desk) {
+  int number = 0;
+  for (const stitch::Kind* kind : stitch::kinds())
+    if (const char key = key_of_kind(number++); key != ' ' && letter(key) && desk.course()) choose_kind(desk, kind->name);
+}
+
 void plain(Desk& desk) {
   const int last = std::max(0, walk_length(desk) - 1);
   if (letter('F')) (ImGui::GetIO().KeyShift ? desk.view.fit_lesson : desk.view.fit) = true;
@@ -40,6 +46,7 @@ void plain(Desk& desk) {
   if (letter(' ')) desk.walk.playing = !desk.walk.playing;
   if (letter('K')) desk.tool = Tool::pick, finish_drawing(desk);
   if (letter('W')) desk.tool = Tool::draw, desk.picked.clear();
+  kinds(desk);
   if (letter('T')) pick_next(desk);
   if (pressed(ImGuiKey_Delete)) remove_picked(desk);
   if (pressed(ImGuiKey_Backspace)) shorten_drawing(desk);

@@ -19,6 +19,21 @@ ImVec2 pixel_of(const Desk& desk, Area area, cloth::Hole hole) {
   return {area.x + static_cast<float>(x * desk.view.pixels), area.y + static_cast<float>(y * desk.view.pixels)};
 }
 
+int part_at(const Desk& desk, Area area, ImVec2 at) {
+  const cloth::Hole hole = hole_at(desk, area, at);
+  const int wide = std::max(1, static_cast<int>(std::ceil(6 * desk.scale / desk.view.pixels)));
+  int best = -1;
+  double nearest = std::max(7.0 * desk.scale, 0.6 * desk.view.pixels);
+  for (const auto& lying : desk.index->in({hole.x - wide, hole.y - wide, hole.x + wide, hole.y + wide})) {
+    const ImVec2 a = pixel_of(desk, area, lying.stitch.a), b = pixel_of(desk, area, lying.stitch.b);
+    const double dx = b.x - a.x, dy = b.y - a.y, length = dx * dx + dy * dy;
+    const double t = length > 0 ? std::clamp(((at.x - a.x) * dx + (at.y - a.y) * dy) / length, 0.0, 1.0) : 0;
+    const double away = std::hypot(at.x - a.x - t * dx, at.y - a.y - t * dy);
+    if (away < nearest) nearest = away, best = lying.part;
+  }
+  return best;
+}
+
 std::vector<guide::Leg> legs_between(cloth::Hole from, cloth::Hole to) {
   std::vector<guide::Leg> legs;
   const int dx = to.x - from.x, dy = to.y - from.y;

@@ -11,6 +11,8 @@ bool mirrored(const Desk& desk);
 /// The hole nearest to a point of the window.
 cloth::Hole hole_at(const Desk& desk, Area area, ImVec2 at);
 ImVec2 pixel_of(const Desk& desk, Area area, cloth::Hole hole);
+/// The part whose stitch lies nearest, if one does; else -1.
+int part_at(const Desk& desk, Area area, ImVec2 at);
 /// The count between two holes: up or down first, then across; empty where they are the same.
 std::vector<guide::Leg> legs_between(cloth::Hole from, cloth::Hole to);
 /// Stitches tried out or held, over the chart.

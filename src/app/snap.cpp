@@ -7,7 +7,29 @@
 
 namespace app {
 
+namespace {
+
+constexpr std::size_t many_features = 200;  // beyond which those without a leg are no corners any more
+
+/// Middles of eyelets, corners of bars and petals: what has no leg to go along.
+std::vector<cloth::Hole> corners_of_features(const stitch::Work& work) {
+  std::vector<cloth::Hole> corners;
+  const std::size_t of_one_place = work.features.size() / static_cast<std::size_t>(work.places);
+  if (of_one_place > many_features) return corners;
+  for (std::size_t i = 0; i < of_one_place; ++i) {
+    const stitch::Feature& feature = work.features[i];
+    if (feature.shape == stitch::Shape::centre) corners.push_back(feature.hole);
+    if (!stitch::side_by_side(feature.shape) || feature.stitches.empty()) continue;
+    const cloth::Stitch &first = feature.stitches.front(), &last = feature.stitches.back();
+    corners.insert(corners.end(), {first.a, first.b, last.a, last.b});
+  }
+  return corners;
+}
+
+}  // namespace
+
 std::vector<cloth::Hole> corners_of(const stitch::Work& work) {
+  if (work.legs.empty()) return corners_of_features(work);
   std::vector<cloth::Hole> corners;
   for (const stitch::Leg& leg : work.legs)
     if (leg.place == 0) corners.insert(corners.end(), {leg.from, leg.to});

@@ -10,7 +10,7 @@ namespace app {
 
 inline constexpr int snap_within = 2;  ///< threads, across and up or down
 
-/// The corners of a part's legs, of its first place.
+/// The corners of a part's legs, of its first place; of a part without legs the middles of its eyelets, the corners of its bars and petals.
 std::vector<cloth::Hole> corners_of(const stitch::Work& work);
 
 /// A move changed so that one of the corners meets another's or the middle, where one is near enough; and the two that are nearest to one

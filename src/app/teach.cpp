@@ -12,14 +12,18 @@ std::string word_of_key(const stitch::Kind& kind, const stitch::KeySpec& spec) {
   return key;
 }
 
-void teach(const Desk& desk, std::string_view phrase) {
+void hint(const std::string& text) {
   constexpr float wide = 26;  // letters of a line, about half as wide as the type is high
-  if (!ImGui::IsItemHovered() || !desk.phrases.has(phrase)) return;
+  if (!ImGui::IsItemHovered()) return;
   ImGui::BeginTooltip();
   ImGui::PushTextWrapPos(wide * ImGui::GetFontSize());
-  ImGui::TextUnformatted(desk.say(phrase).c_str());
+  ImGui::TextUnformatted(text.c_str());
   ImGui::PopTextWrapPos();
   ImGui::EndTooltip();
+}
+
+void teach(const Desk& desk, std::string_view phrase) {
+  if (desk.phrases.has(phrase)) hint(desk.say(phrase));
 }
 
 }  // namespace app

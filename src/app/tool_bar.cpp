@@ -1,56 +1,58 @@
 // What the mouse does on the cloth: picking, or drawing one of the kinds.
-#include <utility>
+#include <fmt/format.h>
 
 #include "app/flow.h"
 #include "app/panels.h"
+#include "app/teach.h"
 
 namespace app {
 namespace {
 
-/// The tools: picking, then every kind that can be drawn.
-struct ToolChoice {
-  std::string label, hint, kind;  ///< kind: empty for picking
-};
-/// What the craft's word means, and how it is drawn.
-std::string hint_of(const Desk& desk, std::string_view kind) {
-  const std::string key = "desk.kind." + std::string(kind);
-  return desk.phrases.has(key) ? desk.say(key) + "\n" + desk.say("desk.draw.hint") : desk.say("desk.draw.hint");
-}
-
-std::vector<ToolChoice> tools_of(const Desk& desk) {
-  std::vector<ToolChoice> tools{{desk.say("desk.pick"), desk.say("desk.pick.hint"), {}}};
+/// The choice of the kind is as wide as its longest name with the arrow behind it.
+std::string room_for_kinds() {
+  std::string longest;
   for (const stitch::Kind* kind : stitch::kinds())
-    if (session::begin_shape(kind->name, {})) tools.push_back({desk.say("desk.draw-kind", {{"kind", std::string(kind->name)}}), hint_of(desk, kind->name), std::string(kind->name)});
-  return tools;
+    if (kind->name.size() > longest.size()) longest = kind->name;
+  return longest + "MMM";
 }
 
-void choose_tool(Desk& desk, const ToolChoice& tool) {
-  finish_drawing(desk);
-  desk.tool = tool.kind.empty() ? Tool::pick : Tool::draw;
-  if (tool.kind.empty()) return;
-  if (desk.drawing.kind != tool.kind) desk.drawing.chosen.clear();
-  desk.drawing.kind = tool.kind;
-  desk.picked.clear();
+std::vector<std::string> labels_of(const Desk& desk) { return {desk.say("desk.pick"), desk.say("desk.draw"), room_for_kinds()}; }
+
+bool tool(const Desk& desk, const std::string& label, bool chosen, const std::string& what_it_does) {
+  const bool pressed = chosen ? strong_button(desk, label) : ImGui::Button(label.c_str());
+  hint(what_it_does);
+  return pressed;
+}
+
+void kind_choice(Desk& desk) {
+  beside(room_for_kinds());
+  ImGui::SetNextItemWidth(ImGui::CalcTextSize(room_for_kinds().c_str()).x + 2 * ImGui::GetStyle().FramePadding.x);
+  const bool opened = ImGui::BeginCombo("##kind", desk.drawing.kind.c_str(), ImGuiComboFlags_HeightLargest);
+  if (!opened) return teach(desk, "desk.kind." + desk.drawing.kind);
+  int number = 0;
+  for (const stitch::Kind* kind : stitch::kinds()) {
+    const std::string name(kind->name);
+    if (ImGui::Selectable(fmt::format("{}  {}", key_of_kind(number++), name).c_str(), name == desk.drawing.kind)) choose_kind(desk, name);
+    teach(desk, "desk.kind." + name);
+  }
+  ImGui::EndCombo();
 }
 
 }  // namespace
 
 float tools_height(const Desk& desk, float width) {
-  std::vector<std::string> labels;
-  for (const ToolChoice& tool : tools_of(desk)) labels.push_back(tool.label);
-  return height_of(rows_of(labels, width - 2 * ImGui::GetStyle().WindowPadding.x), 0);
+  return height_of(rows_of(labels_of(desk), width - 2 * ImGui::GetStyle().WindowPadding.x), 0);
 }
 
 void tool_bar(Desk& desk, Area area) {
   begin_area("tools", area, paint(desk.theme.panel));
-  bool first = true;
-  for (const ToolChoice& tool : tools_of(desk)) {
-    if (!std::exchange(first, false)) beside(tool.label);
-    const bool chosen = tool.kind.empty() ? desk.tool == Tool::pick : desk.tool == Tool::draw && desk.drawing.kind == tool.kind;
-    const bool pressed = chosen ? strong_button(desk, tool.label) : ImGui::Button(tool.label.c_str());
-    if (ImGui::IsItemHovered()) ImGui::SetTooltip("%s", tool.hint.c_str());
-    if (pressed) choose_tool(desk, tool);
+  if (tool(desk, desk.say("desk.pick"), desk.tool == Tool::pick, desk.say("desk.pick.hint"))) {
+    finish_drawing(desk);
+    desk.tool = Tool::pick;
   }
+  beside(desk.say("desk.draw"));
+  if (tool(desk, desk.say("desk.draw"), desk.tool == Tool::draw, how_to_draw(desk))) choose_kind(desk, desk.drawing.kind);
+  kind_choice(desk);
   ImGui::End();
 }
 

@@ -34,9 +34,7 @@ Edit write_lessons(std::vector<std::vector<std::string>> work);
 
 struct NewPart {
   std::string name, kind, thread;
-  cloth::Hole start;
-  std::string path;
-  std::vector<std::pair<std::string, std::string>> more;  ///< further keys as TOML
+  stitch::Values values;  ///< of the kind's keys; those that are as by default are not written
 };
 Edit add_part(NewPart part);
 /// The name, or "name 2", "name 3"... where parts have it already.
@@ -48,6 +46,9 @@ Edit remove_part(const course::Course& course, int part);  ///< with its work in
 Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint64_t run = 0);
 /// A key of the part set to a value written as TOML.
 Edit change_key(int part, std::string key, std::string value, std::string name, std::uint64_t run = 0);
+Edit remove_key(int part, std::string key, std::string name);
+/// Every key of its kind as in `values`; a key that is not there is taken out.
+Edit change_values(int part, stitch::Values values, std::string name, std::uint64_t run = 0);
 Edit change_path(int part, std::string path, std::string name, std::uint64_t run = 0);
 /// The part repeated otherwise, or no longer. `repeat` must fit (stitch::fits).
 Edit change_repeat(int part, const stitch::Repeat& repeat);

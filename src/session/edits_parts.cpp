@@ -1,6 +1,7 @@
 // Edits of the parts of the design.
 #include <algorithm>
 
+#include "file/course_file.h"
 #include "file/edit.h"
 #include "session/edits.h"
 
@@ -10,12 +11,12 @@ namespace {
 file::TableName part_table(int number) { return {"part", number}; }
 
 std::vector<file::Pair> pairs_of(const NewPart& part) {
-  std::vector<file::Pair> pairs{{"name", file::in_toml(part.name)},
-                                {"kind", file::in_toml(part.kind)},
-                                {"thread", file::in_toml(part.thread)},
-                                {"start", file::in_toml(part.start)},
-                                {"path", file::in_toml(part.path)}};
-  for (const auto& [key, value] : part.more) pairs.push_back({key, value});
+  std::vector<file::Pair> pairs{{"name", file::in_toml(part.name)}, {"kind", file::in_toml(part.kind)}, {"thread", file::in_toml(part.thread)}};
+  const stitch::Kind* kind = stitch::find_kind(part.kind);
+  if (!kind) return pairs;
+  for (const stitch::KeySpec& spec : kind->keys)
+    if (const auto found = part.values.find(spec.name); found != part.values.end() && spec.fallback != found->second)
+      pairs.push_back({std::string(spec.name), value_in_toml(found->second)});
   return pairs;
 }
 
@@ -33,6 +34,20 @@ std::string list_text(const Items& items, Write write) {
   std::string text = "[";
   for (std::size_t i = 0; i < items.size(); ++i) text += (i > 0 ? ", " : "") + write(items[i]);
   return text + ']';
+}
+
+std::optional<std::string> with_values(std::string_view text, int number, const course::Part& part, const stitch::Values& values) {
+  std::optional<std::string> next(text);
+  const stitch::Kind* kind = stitch::find_kind(part.kind);
+  if (!kind) return std::nullopt;
+  for (const stitch::KeySpec& spec : kind->keys) {
+    const auto was = part.values.find(spec.name), is = values.find(spec.name);
+    if (is == values.end() && part.key_places.contains(spec.name)) next = file::without_key(*next, part_table(number), spec.name);
+    if (is != values.end() && (was == part.values.end() || was->second != is->second))
+      next = file::with_key(*next, part_table(number), {std::string(spec.name), value_in_toml(is->second)});
+    if (!next) return std::nullopt;
+  }
+  return next;
 }
 
 /// The same place of the design moved: the keys that say where a part lies.
@@ -127,6 +142,20 @@ Edit change_key(int part, std::string key, std::string value, std::string name, 
   return {std::move(name),
           [part, pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) {
             return file::with_key(text, part_table(part), pair);
+          },
+          run};
+}
+
+Edit remove_key(int part, std::string key, std::string name) {
+  return {std::move(name), [part, key = std::move(key)](std::string_view text) { return file::without_key(text, part_table(part), key); }};
+}
+
+Edit change_values(int part, stitch::Values values, std::string name, std::uint64_t run) {
+  return {std::move(name),
+          [part, values = std::move(values)](std::string_view text) -> std::optional<std::string> {
+            const course::Course now = file::read(text).course;  // what an edit before this one of the same drag has written
+            if (part >= static_cast<int>(now.parts.size())) return std::nullopt;
+            return with_values(text, part, now.parts[static_cast<std::size_t>(part)], values);
           },
           run};
 }

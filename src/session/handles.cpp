@@ -5,7 +5,7 @@
 #include <cstdlib>
 #include <limits>
 
-#include "session/shape.h"
+#include "session/placed.h"
 
 namespace session {
 namespace {
@@ -29,9 +29,10 @@ std::int64_t apart_by(cloth::Hole a, cloth::Hole b) {
 std::vector<cloth::Hole> ends_of(const Shape& shape, const Items& items) {
   std::vector<cloth::Hole> ends;
   for (std::size_t n = 1; n <= items.size(); ++n) {
-    const auto work = work_of(with(shape, {items.begin(), items.begin() + static_cast<std::ptrdiff_t>(n)}));
+    const Shape so_far = with(shape, {items.begin(), items.begin() + static_cast<std::ptrdiff_t>(n)});
+    const auto work = work_of(so_far);
     if (!work || work->legs.empty()) break;
-    ends.push_back(work->closed ? work->legs.front().from : far_end(*work));
+    ends.push_back(work->closed ? work->legs.front().from : far_end(so_far, *work));
   }
   return ends;
 }
@@ -92,39 +93,42 @@ cloth::Hole middle(cloth::Hole a, cloth::Hole b) { return {(a.x + b.x) / 2, (a.y
 /// The handle's place in the changed shape.
 std::optional<cloth::Hole> place_of(const Shape& shape, const Handle& handle) {
   for (const Handle& other : handles_of(shape))
-    if (other.item == handle.item && other.end == handle.end) return other.at;
+    if (other.item == handle.item && other.grip == handle.grip) return other.at;
   return std::nullopt;
 }
 
 }  // namespace
 
 std::vector<Handle> handles_of(const Shape& shape) {
+  if (!has_path(shape)) return handles_of_placed(shape);
   const Items items = items_of(shape);
   std::vector<Handle> handles;
   if (items.empty() || items.size() > handle_limit) return handles;
   const auto ends = ends_of(shape, items);
   cloth::Hole before = start_of(shape) + shape.kind->middle_of_first;
   for (std::size_t i = 0; i < ends.size(); ++i) {
-    handles.push_back({static_cast<int>(i), true, ends[i]});
-    if (items.size() > 2) handles.push_back({static_cast<int>(i), false, middle(before, ends[i])});
+    handles.push_back({static_cast<int>(i), Grip::end, ends[i]});
+    if (items.size() > 2) handles.push_back({static_cast<int>(i), Grip::middle, middle(before, ends[i])});
     before = ends[i];
   }
   return handles;
 }
 
 std::optional<Shape> handle_pulled(const Shape& shape, const Handle& handle, cloth::Hole to) {
+  if (!has_path(shape)) return placed_pulled(shape, handle, to);
   const Items items = items_of(shape);
   const auto work = work_of(shape);
   const auto i = static_cast<std::size_t>(handle.item);
   if (!work || i >= items.size()) return std::nullopt;
-  const std::size_t pulling = handle.end ? i : (i + items.size() - 1) % items.size();
+  const bool end = handle.grip == Grip::end;
+  const std::size_t pulling = end ? i : (i + items.size() - 1) % items.size();
   const cloth::Hole way = cloth::step(items[pulling].way);
   const int along = ((to.x - handle.at.x) * way.x + (to.y - handle.at.y) * way.y) / (cloth::slanted(items[pulling].way) ? 2 : 1);
   std::optional<Shape> best;
   std::int64_t nearest = std::numeric_limits<std::int64_t>::max();
   for (const int unit : {1, 2, 4}) {
     for (int more = along / unit - 2; more <= along / unit + 2; ++more) {
-      const auto changed = handle.end ? lengthened(items, i, more, work->closed) : moved_aside(items, i, more, work->closed);
+      const auto changed = end ? lengthened(items, i, more, work->closed) : moved_aside(items, i, more, work->closed);
       if (!changed) continue;
       const Shape tried = with(shape, *changed);
       const auto made = work_of(tried);

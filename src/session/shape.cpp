@@ -16,15 +16,9 @@ std::int64_t apart_by(cloth::Hole a, cloth::Hole b) {
   return dx * dx + dy * dy;
 }
 
-const stitch::KeySpec* spec_of(const stitch::Kind& kind, std::string_view name) {
-  for (const stitch::KeySpec& spec : kind.keys)
-    if (spec.name == name) return &spec;
-  return nullptr;
-}
-
 /// Where a hand would hold the end of it: of a kind held by the middle of a piece, the middle of its last piece; else the far end of the last leg.
-cloth::Hole held_end(const stitch::Kind& kind, const stitch::Work& work) {
-  if (kind.middle_of_first == cloth::Hole{} || work.features.empty()) return far_end(work);
+cloth::Hole held_end(const Shape& shape, const stitch::Work& work) {
+  if (shape.kind->middle_of_first == cloth::Hole{} || work.features.empty()) return far_end(shape, work);
   cloth::Hole least = work.features.back().stitches.front().a, most = least;
   for (const cloth::Stitch& stitch : work.features.back().stitches)
     for (const cloth::Hole hole : {stitch.a, stitch.b}) {
@@ -64,17 +58,6 @@ std::vector<int> numbers_for(int threads) {
 
 }  // namespace
 
-std::optional<Shape> begin_shape(std::string_view name, cloth::Hole held) {
-  const stitch::Kind* kind = stitch::find_kind(name);
-  if (!kind || !spec_of(*kind, "start") || !spec_of(*kind, "path")) return std::nullopt;
-  Shape shape{kind, {}};
-  for (const stitch::KeySpec& spec : kind->keys)
-    if (spec.fallback) shape.values.emplace(spec.name, *spec.fallback);
-  shape.values["start"] = held - kind->middle_of_first;
-  shape.values["path"] = std::string();
-  return shape;
-}
-
 Shape shape_of(const course::Part& part) { return {stitch::find_kind(part.kind), part.values}; }
 
 bool has_path(const Shape& shape) { return shape.values.contains("path") && shape.values.contains("start"); }
@@ -102,16 +85,18 @@ std::string in_words(const std::vector<stitch::PathItem>& items) {
   return words;
 }
 
-cloth::Hole far_end(const stitch::Work& work) {
-  for (auto leg = work.legs.rbegin(); leg != work.legs.rend(); ++leg)
-    if (leg->row == 0) return leg->to;
-  return {};
+cloth::Hole far_end(const Shape& shape, const stitch::Work& work) {
+  const auto of_first_row = [](const stitch::Leg& leg) { return leg.row == 0; };
+  const auto last = std::find_if(work.legs.rbegin(), work.legs.rend(), of_first_row);
+  if (last == work.legs.rend()) return {};
+  const auto first = std::find_if(work.legs.begin(), work.legs.end(), of_first_row);
+  return last->to == start_of(shape) ? first->from : last->to;
 }
 
 cloth::Hole end_of(const Shape& shape) {
   const auto work = work_of(shape);
   if (!work || work->legs.empty()) return start_of(shape) + (shape.kind ? shape.kind->middle_of_first : cloth::Hole{});
-  return held_end(*shape.kind, *work);
+  return held_end(shape, *work);
 }
 
 std::optional<Pulled> pull(const Shape& shape, cloth::Hole to) {
@@ -128,7 +113,7 @@ std::optional<Pulled> pull(const Shape& shape, cloth::Hole to) {
       auto work = work_of(tried);
       if (!work || work->legs.empty()) continue;
       const bool closes = work->closed && apart_by(to, beginning) <= 4 * (near_beginning + 2) * (near_beginning + 2);
-      const std::int64_t distance = work->closed ? (closes ? -1 : apart_by(to, beginning)) : apart_by(to, held_end(*shape.kind, *work));
+      const std::int64_t distance = work->closed ? (closes ? -1 : apart_by(to, beginning)) : apart_by(to, held_end(tried, *work));
       if (best && distance >= best_distance) continue;
       best_distance = distance;
       best = Pulled{std::move(tried), std::move(*work), longer.back(), closes};

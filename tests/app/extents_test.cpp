@@ -135,10 +135,12 @@ void walk_panels(Windowless& w) {
   w.desk->picked = "ring";
   w.frames(3);
   check_all(w);
-  w.desk->tool = app::Tool::draw;
-  w.desk->picked.clear();
-  w.frames(3);
-  check_all(w);
+  for (const stitch::Kind* kind : stitch::kinds()) {
+    INFO("kind " << std::string(kind->name));
+    app::choose_kind(*w.desk, kind->name);
+    w.frames(3);
+    check_all(w);
+  }
 }
 
 }  // namespace

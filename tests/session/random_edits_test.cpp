@@ -48,7 +48,7 @@ session::Edit any_edit(const course::Course& course) {
     case 7:
       return session::remove_part(course, std::clamp(a, 0, static_cast<int>(course.parts.size()) - 1));
     default:
-      return session::add_part({"line " + std::to_string(b), "cable", "heavy", {a, b}, "E 8", {}});
+      return session::add_part({"line " + std::to_string(b), "cable", "heavy", {{"start", cloth::Hole{a, b}}, {"path", std::string("E 8")}}});
   }
 }
 
@@ -66,7 +66,7 @@ void one_edit(session::Session& session) {
   const std::string before = session.text();
   const course::Course now = file::read(before).course;
   if (now.parts.empty()) {
-    RC_ASSERT(session.apply(session::add_part({"again", "cable", "heavy", {0, 0}, "E 8", {}})).has_value());
+    RC_ASSERT(session.apply(session::add_part({"again", "cable", "heavy", {{"start", cloth::Hole{0, 0}}, {"path", std::string("E 8")}}})).has_value());
     return;
   }
   const session::Edit edit = any_edit(now);

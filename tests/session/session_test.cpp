@@ -44,7 +44,7 @@ TEST_CASE("every edit changes the file as it says, keeps comments, and undo brin
       {session::move_part(open.course(), 0, {3, -4}), "start = [3, -4]"},
       {session::change_path(0, "NE 3, SE 2, SW 2, NW 1", "lengthen leg"), "path = \"NE 3, SE 2, SW 2, NW 1\""},
       {session::copy_part(open.course(), 0, {40, 0}), "name = \"ring 2\""},
-      {session::add_part({"line", "cable", "heavy", {0, -20}, "E 8", {}}), "name = \"line\""},
+      {session::add_part({"line", "cable", "heavy", {{"start", cloth::Hole{0, -20}}, {"path", std::string("E 8")}}}), "name = \"line\""},
   };
   for (const auto& [edit, wanted] : edits) {
     INFO(edit.name);
@@ -62,7 +62,7 @@ TEST_CASE("every edit changes the file as it says, keeps comments, and undo brin
 
 TEST_CASE("removing a part takes its work out of the lessons; removing a lesson its comments") {
   Open open;
-  REQUIRE(open.session.apply(session::add_part({"line", "cable", "heavy", {0, -20}, "E 8", {}})));
+  REQUIRE(open.session.apply(session::add_part({"line", "cable", "heavy", {{"start", cloth::Hole{0, -20}}, {"path", std::string("E 8")}}})));
   open.session.wait();
   REQUIRE(open.session.apply(session::remove_part(open.course(), 0)));
   CHECK(open.session.text().find("ring") == std::string::npos);

@@ -14,16 +14,16 @@ session::Shape drawn(std::string_view kind, cloth::Hole held, const std::string&
   return *shape;
 }
 
-session::Handle handle(const session::Shape& shape, int item, bool end) {
+session::Handle handle(const session::Shape& shape, int item, session::Grip grip) {
   for (const auto& found : session::handles_of(shape))
-    if (found.item == item && found.end == end) return found;
+    if (found.item == item && found.grip == grip) return found;
   FAIL("no such handle");
   return {};
 }
 
 }  // namespace
 
-TEST_CASE("a block is held by its middle, a cable by its hole; a kind without a path is not pulled") {
+TEST_CASE("a block is held by its middle, a cable by its hole; of a kind that is not there nothing is begun") {
   CHECK(session::start_of(*session::begin_shape("blocks", {10, 10})) == cloth::Hole{8, 8});
   CHECK(session::start_of(*session::begin_shape("cable", {10, 10})) == cloth::Hole{10, 10});
   CHECK(!session::begin_shape("no such kind", {0, 0}));
@@ -60,18 +60,18 @@ TEST_CASE("of a cable's legs only those are offered that a stitch over 2 threads
 
 TEST_CASE("lengthening a leg of a closed path lengthens the one that answers it; an open one grows alone") {
   const auto ring = drawn("cable", {0, 0}, "E 20, S 20, W 20, N 20");
-  auto longer = session::handle_pulled(ring, handle(ring, 0, true), {26, 0});
+  auto longer = session::handle_pulled(ring, handle(ring, 0, session::Grip::end), {26, 0});
   REQUIRE(longer);
   CHECK(session::path_of(*longer) == "E 26, S 20, W 26, N 20");
   const auto open = drawn("cable", {0, 0}, "E 20, S 20");
-  longer = session::handle_pulled(open, handle(open, 1, true), {20, 13});
+  longer = session::handle_pulled(open, handle(open, 1, session::Grip::end), {20, 13});
   REQUIRE(longer);
   CHECK((session::path_of(*longer) == "E 20, S 12" || session::path_of(*longer) == "E 20, S 14"));
 }
 
 TEST_CASE("a leg moved aside: its neighbours give way and the ring stays closed") {
   const auto ring = drawn("cable", {0, 0}, "E 12, SE 20, S 12, SW 20, W 12, NW 20, N 12, NE 20");
-  const auto moved = session::handle_pulled(ring, handle(ring, 2, false), {42, 26});
+  const auto moved = session::handle_pulled(ring, handle(ring, 2, session::Grip::middle), {42, 26});
   REQUIRE(moved);
   CHECK(session::path_of(*moved) != session::path_of(ring));
   cloth::Hole at{0, 0};
@@ -85,4 +85,24 @@ TEST_CASE("the last leg can be taken back; words of a path read as it was writte
   CHECK(session::in_words(session::items_of(shape)) == "E 5 apart, NE 2, SE 2, NE 2, SE 2");
   CHECK(session::path_of(*session::without_last(shape)) == "E 5 apart, NE 2, SE 2, NE 2");
   CHECK(!session::without_last(drawn("blocks", {2, 2}, "E 5")));
+}
+
+TEST_CASE("a path goes on from its end, whichever end the kind works it from: an edge with its ridge to the left or right") {
+  for (const char* out : {"left", "right"}) {
+    CAPTURE(out);
+    auto shape = *session::begin_shape("edge", {0, 0});
+    shape.values["out"] = std::string(out);
+    for (const cloth::Hole to : {cloth::Hole{20, 0}, {20, 16}, {0, 16}, {0, 0}}) {
+      const auto pulled = session::pull(shape, to);
+      REQUIRE(pulled);
+      shape = pulled->shape;
+      if (!pulled->closes) CHECK(session::end_of(shape) == to);
+    }
+    CHECK(session::path_of(shape) == "E 20, S 16, W 20, N 16");
+    CHECK(session::work_of(shape)->closed);
+    const auto handles = session::handles_of(shape);
+    REQUIRE(handles.size() == 8);
+    CHECK(handles[0].at == cloth::Hole{20, 0});
+    CHECK(handles[2].at == cloth::Hole{20, 16});
+  }
 }

@@ -123,14 +123,30 @@ drag $x $y $((x + far)) $((y - far))
 drag $((x + far)) $((y - far)) $((x + 2 * far)) $y
 drag $((x + 2 * far)) $y $((x + far)) $((y + far))
 drag $((x + far)) $((y + far)) $x $y
-click 286 190  # the tool that draws a cable
+key Escape 2  # the second kind: cable
 drag 150 700 $((150 + 2 * far)) 700
+key Escape 3  # every other kind after it, by its key: satin stitch pulled as a box,
+drag 60 300 105 265
+key 4  # a star pulled out of its middle,
+drag 250 330 330 330
+key 5  # eyelets, one pulled and one clicked,
+drag 200 540 230 540
+click 300 540
+key Escape 6  # lines,
+drag 60 440 170 440
+key Escape 7
+drag 850 560 950 560
+key Escape 8
+drag 850 260 950 260
+key Escape 9  # and an area to be cut, by a block of the ring that holds it
+click 522 478
 key Escape
 picture light-7-drawn
 key ctrl+s
 for _ in $(seq 30); do grep -qF 'kind = "cable"' "$drawn" && break; sleep 0.1; done
 file_has "$drawn" 'path = "NE 4, SE 3, SW 3, NW 2"'
 file_has "$drawn" 'kind = "cable"'
+for kind in satin star eyelet four-sided backstitch edge cutwork; do file_has "$drawn" "kind = \"$kind\""; done
 grep -qE 'path = "E (22|24|26)"' "$drawn" || fail "the cable has another path: $(grep path "$drawn" | tail -n 1)"
 key ctrl+q
 ended 0
