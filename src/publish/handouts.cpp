@@ -95,7 +95,7 @@ base::Result<void> add_form(const Making& making, Form form, std::vector<HandPag
 
 struct Part {
   Form form;
-  const char* folder;
+  const char* name;  ///< of its folder, in the phrases
 };
 constexpr Part packet_parts[] = {
     {Form::pdf, "pages"}, {Form::png, "pictures"}, {Form::svg, "close-ups"}, {Form::web, "review"}, {Form::stills, "film"}};
@@ -104,7 +104,7 @@ base::Result<Written> packet(const Making& making, std::vector<HandPages>& all, 
                              const std::function<void(int done, int of)>& progress) {
   std::vector<Job> jobs = packet_papers(making);
   for (const Part& part : packet_parts)
-    if (auto added = add_form(making, part.form, all, part.folder, types, stop, jobs); !added) return tl::make_unexpected(added.error());
+    if (auto added = add_form(making, part.form, all, name_in_packet(making.phrases, part.name), types, stop, jobs); !added) return tl::make_unexpected(added.error());
   return print_packet(making, jobs, types, stop, progress);
 }
 

@@ -29,11 +29,14 @@ std::string letter(const say::Voice& voice, const plan::Plan& plan, const list::
     text +=
         fmt::format("\n{} {}\n", say("letter.first"), picture::ready_for(voice.course, plan, plan.lessons.front().number, voice, measure));
   text += fmt::format("\n{}\n\n", say("letter.packet"));
-  for (const char* key : {"letter.pages", "letter.pictures", "letter.close-ups", "letter.review", "letter.film"})
-    text += fmt::format("  {}\n", say(key));
+  const auto holds = [&](const std::string& key, const std::string& name) {
+    text += fmt::format("  {}\n", voice.phrases.say("letter." + key, {{"name", name}}));
+  };
+  for (const char* key : {"pages", "pictures", "close-ups", "review", "film"}) holds(key, name_in_packet(voice.phrases, key));
   const auto dated = [](const plan::LessonPlan& lesson) { return lesson.date.has_value(); };
-  if (std::any_of(plan.lessons.begin(), plan.lessons.end(), dated)) text += fmt::format("  {}\n", say("letter.calendar"));
-  text += fmt::format("  {}\n\n{}\n", say("letter.shopping"), say("letter.needles"));
+  if (std::any_of(plan.lessons.begin(), plan.lessons.end(), dated)) holds("calendar", calendar_file(voice.phrases));
+  holds("shopping", name_in_packet(voice.phrases, "shopping"));
+  text += fmt::format("\n{}\n", say("letter.needles"));
   if (!voice.course.teacher.empty()) text += fmt::format("\n{}\n", voice.course.teacher);
   return text;
 }

@@ -14,9 +14,7 @@
 namespace publish {
 namespace {
 
-constexpr const char* calendar_file = "calendar.ics";
-
-std::string packet_name(const Making& making) { return file_stem(making.course.title) + "-packet"; }
+std::string packet_name(const Making& making) { return file_stem(making.course.title) + '-' + name_in_packet(making.phrases, "packet"); }
 
 std::string bytes_in(const std::filesystem::path& path) {
   std::ifstream in(path, std::ios::binary);
@@ -39,7 +37,7 @@ std::string stamp_in(const std::string& calendar) {
 
 /// With its old stamp where nothing else has changed.
 base::Result<Bytes> calendar_now(const Making& making, const say::Voice& voice) {
-  const std::string before = in_packet_now(making, calendar_file);
+  const std::string before = in_packet_now(making, calendar_file(making.phrases));
   if (const std::string old = stamp_in(before); !old.empty())
     if (const auto again = calendar(voice, making.plan, old); again && *again == before) return bytes_of(*again);
   const auto text = calendar(voice, making.plan, making.order.stamp);
@@ -80,6 +78,9 @@ base::Result<void> make_all(const std::vector<Job>& jobs, Types& types, const st
 
 }  // namespace
 
+std::string name_in_packet(const words::Phrases& phrases, const std::string& key) { return file_stem(phrases.say("packet." + key)); }
+std::string calendar_file(const words::Phrases& phrases) { return name_in_packet(phrases, "calendar") + ".ics"; }
+
 std::filesystem::path packet_path(const Making& making) {
   return making.order.into / (packet_name(making) + (making.order.packet == Packet::zip ? ".zip" : ""));
 }
@@ -87,15 +88,19 @@ std::filesystem::path packet_path(const Making& making) {
 std::vector<Job> packet_papers(const Making& making) {
   const say::Voice voice{making.phrases, making.order.hand == course::Hand::left ? say::Hand::left : say::Hand::right, making.course};
   std::vector<Job> jobs;
-  const auto add = [&](const char* name, auto make) {
+  const auto add = [&](const std::string& name, auto make) {
     jobs.push_back({name, [&making, voice, make](const paint::Type& type) -> base::Result<Bytes> { return make(making, voice, type); }});
   };
-  add("letter.txt", [](const Making& m, const say::Voice& v, const paint::Type& type) { return bytes_of(letter(v, m.plan, type)); });
-  add("shopping-list.txt", [](const Making& m, const say::Voice& v, const paint::Type&) { return bytes_of(supplies_text(v, m.plan)); });
-  add("shopping-list.csv", [](const Making& m, const say::Voice& v, const paint::Type&) { return bytes_of(supplies_csv(v, m.plan)); });
+  const auto named = [&](const char* key) { return name_in_packet(making.phrases, key); };
+  add(named("letter") + ".txt",
+      [](const Making& m, const say::Voice& v, const paint::Type& type) { return bytes_of(letter(v, m.plan, type)); });
+  add(named("shopping") + ".txt",
+      [](const Making& m, const say::Voice& v, const paint::Type&) { return bytes_of(supplies_text(v, m.plan)); });
+  add(named("shopping") + ".csv",
+      [](const Making& m, const say::Voice& v, const paint::Type&) { return bytes_of(supplies_csv(v, m.plan)); });
   const auto& lessons = making.plan.lessons;
   if (std::any_of(lessons.begin(), lessons.end(), [](const plan::LessonPlan& lesson) { return lesson.date.has_value(); }))
-    add(calendar_file, [](const Making& m, const say::Voice& v, const paint::Type&) { return calendar_now(m, v); });
+    add(calendar_file(making.phrases), [](const Making& m, const say::Voice& v, const paint::Type&) { return calendar_now(m, v); });
   return jobs;
 }
 

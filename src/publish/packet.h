@@ -18,6 +18,11 @@ std::vector<Job> packet_papers(const Making& making);
 /// A short letter to the students: when they meet, what is done, what to bring, what lies in the packet.
 std::string letter(const say::Voice& voice, const plan::Plan& plan, const list::Measure& measure);
 
+/// The name, in the course's language, of a file or folder in a packet: "packet.KEY" of the phrases as letters, digits and hyphens.
+std::string name_in_packet(const words::Phrases& phrases, const std::string& key);
+/// Of the calendar, with its ending.
+std::string calendar_file(const words::Phrases& phrases);
+
 /// Where the packet goes.
 std::filesystem::path packet_path(const Making& making);
 

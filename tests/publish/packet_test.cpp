@@ -72,6 +72,27 @@ TEST_CASE(
   CHECK(bytes_of(packet / "calendar.ics").find("DTSTAMP:20270105T120000Z") != std::string::npos);
 }
 
+TEST_CASE("in Norwegian the packet's folders and files have Norwegian names, and the letter tells of each") {
+  const auto phrases = words::Phrases::read(assets::table("phrases/nb.toml"), "assets/phrases/nb.toml");
+  REQUIRE(phrases.has_value());
+  const TestFolder folder;
+  const course::Course course = small();
+  const auto written = publish::handouts(course, test::planned(course), *phrases, order_into(folder, publish::Packet::folder), {}, {});
+  REQUIRE(written.has_value());
+  const std::filesystem::path packet = written->files.at(0);
+  CHECK(packet == folder / "two-blocks-pakke");
+  const std::string letter = bytes_of(packet / "brev.txt");
+  int told = 0;
+  for (const auto& entry : std::filesystem::directory_iterator(packet)) {
+    const std::string name = entry.path().filename().string();
+    if (name == "brev.txt" || name == "contents.txt") continue;
+    const std::string as_told = name == "kalender.ics" ? name : entry.path().stem().string();
+    CHECK_MESSAGE(letter.find("  " + as_told + ": ") != std::string::npos, name);
+    ++told;
+  }
+  CHECK(told == 8);  // five folders, the calendar, the shopping list twice
+}
+
 TEST_CASE("interrupted, the old packet is as it was and nothing lies beside it") {
   const TestFolder folder;
   const publish::HandoutOrder order = order_into(folder, publish::Packet::folder);
