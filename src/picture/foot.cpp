@@ -11,7 +11,7 @@
 namespace picture {
 namespace {
 
-constexpr double gap = 8;           // mm between map and key
+constexpr double gap = 8;            // mm between map and key
 constexpr double caution_pad = 2.4;  // mm round the cautions
 
 Column cautions_of(const Sheet& sheet) {
@@ -80,7 +80,7 @@ void Foot::set_key(const Uses& uses, const Block* first, const Block* last) {
   legend_.emplace(sheet_, uses, sheet_.width() - map_room());
 }
 
-double Foot::strip() const { return std::max(map_ ? map_->height : 0.0, legend_ && !aside_ ? legend_->height() : 0.0); }
+double Foot::strip() const { return line_beside() ? 0 : std::max(map_ ? map_->height : 0.0, legend_ && !aside_ ? legend_->height() : 0.0); }
 
 std::string Foot::scale_words() const {
   std::vector<std::pair<int, std::vector<std::string>>> groups;  // tenths of life size, letters
@@ -107,25 +107,27 @@ std::vector<std::string> Foot::line_words() const {
   said.push_back(sheet_.say("page.foot.cloth", {{"count", cloth_count(sheet_)}}));
   if (!scales_.empty()) said.push_back(scale_words());
   const double number_room = sheet_.measure.measure("00 / 00", sheet_.styles.body).width + 4;
-  return wrapped(sentences(said), sheet_.styles.body, sheet_.width() - number_room, sheet_.measure);
+  return wrapped(sentences(said), sheet_.styles.body, sheet_.width() - number_room - (line_beside() ? map_room() : 0), sheet_.measure);
 }
 
-double Foot::height() const { return lines_height() + (strip() > 0 ? strip() + 4 : 0) + cautions_height(); }
+double Foot::below_rule() const { return line_beside() ? std::max(lines_height(), map_->height + 3) : lines_height(); }
+
+double Foot::height() const { return below_rule() + (strip() > 0 ? strip() + 4 : 0) + cautions_height(); }
 
 void Foot::draw(list::List& list, std::size_t page, std::size_t of) const {
   const double left = sheet_.margin(), right = left + sheet_.width(), bottom = sheet_.page.height - 11;
-  const double rule = bottom - lines_height();
+  const double rule = bottom - below_rule(), line_left = left + (line_beside() ? map_room() : 0);
   add_line(list, list::Role::rule_line, {left, rule}, {right, rule}, 0.25, colour::rule, list::Cap::flat);
-  double base = rule + 1.2 + line_height_mm() - 0.36 * em(sheet_.styles.body);
+  double base = bottom - lines_height() + 1.2 + line_height_mm() - 0.36 * em(sheet_.styles.body);
   for (const std::string& line : lines_) {
-    add_text(list, list::Role::text, {left, base}, line, sheet_.styles.body, colour::ink);
+    add_text(list, list::Role::text, {line_left, base}, line, sheet_.styles.body, colour::ink);
     base += line_height_mm();
   }
   add_text(list, list::Role::text, {right, base - line_height_mm()},
            sheet_.say("page.foot.page", {{"page", static_cast<std::int64_t>(page)}, {"of", static_cast<std::int64_t>(of)}}),
            sheet_.styles.body, colour::ink, list::Align::right);
   const double top = rule - 4 - strip();
-  if (map_) put(list, design_.draw(order_).list, {left, top});
+  if (map_) put(list, design_.draw(order_).list, {left, line_beside() ? rule + 3 : top});
   if (legend_ && !aside_) legend_->draw(list, {left + map_room(), top});
   if (cautions_) draw_cautions(list, {left, (strip() > 0 ? top : rule - 4) - cautions_height()});
 }

@@ -29,6 +29,9 @@ class Foot {
   std::string scale_words() const;
   double line_height_mm() const { return line_height(sheet_.styles.body); }
   double lines_height() const { return static_cast<double>(lines_.size()) * line_height_mm() + 3.0; }
+  /// Where the key stands elsewhere the line that is last stands beside the small picture, not under it.
+  bool line_beside() const { return map_ && aside_; }
+  double below_rule() const;
 
   const Sheet& sheet_;
   const DesignMap& design_;
