@@ -10,6 +10,7 @@ namespace {
 constexpr int beside = 2;           // stitches of the neighbouring block
 constexpr int whole = 8;            // a block of more stitches is not shown whole,
 constexpr int whole_at_start = 24;  // unless it is the first
+constexpr int two_at_start = 12;    // stitches in which both of the first two are shown whole: two of five (common practice), and some more
 constexpr int at_end = 4;
 
 /// Twice the middle of the block's holes.
@@ -71,6 +72,7 @@ Span first_blocks(const Needle& needle, const Span& section) {
   if (one.last >= section.last) return {first, section.last};
   const Span two = needle.block(one.last + 1);
   if (two.count() > whole) return common({first, two.first + whole - 1}, section);
+  if (two.last - first >= two_at_start) return common({first, one.last + beside}, section);
   return common({first, two.last + 1}, section);  // with the first stitch of the third, so that both steps are seen
 }
 

@@ -18,6 +18,7 @@ namespace {
 constexpr double side = film_width / 20, edge = film_height / 18;  // mm: screens cut off what is nearer to an edge
 constexpr double gap = 8, plate = 4;                               // mm between picture and words; round the words
 constexpr double picture_width = 160, tag = 7;                     // mm: widest picture; its letter stands out of it
+constexpr int widenings[] = {0, 2, 4, 7};                          // threads on every side
 constexpr int most_numbers[] = {6, 4, 2, 1};                       // the last points bear numbers, those before are only seen
 
 Styles film_styles() {
@@ -76,23 +77,41 @@ class Film {
 
   double half_a_stitch(const guide::CloseUp& close_up) const { return 30 / plan::speed(sheet_.course, sheet_.part(close_up.trail).kind); }
 
-  /// As many of the last points with numbers as stand clear of one another.
+  /// As many of the last points with numbers as stand clear of one another; one alone, with more cloth round it and without what is not yet
+  /// stitched, rather than one that lies on something.
   Picture best(const guide::CloseUp& close_up, const CloseUpPicture& made, const NeedlePoint& point) const {
     Picture picture;
     for (const int numbers : most_numbers) {
       picture = draw_window(sheet_, order_for(close_up, made, point, numbers));
       if (picture.clean) return picture;
     }
+    for (const int wider : widenings) {
+      picture = draw_window(sheet_, farther(order_for(close_up, made, point, 1), wider));
+      if (picture.clean) return picture;
+    }
     return draw_window(sheet_, nearer(order_for(close_up, made, point, 1), point));
+  }
+
+  static WindowOrder farther(WindowOrder order, int wider) {
+    order.window = order.window.widened(wider);
+    order.scale = scale_of(order.window);
+    order.count = nullptr;
+    order.bare = true;
+    order.made_only = true;
+    return order;
+  }
+
+  static double scale_of(const cloth::Box& window) {
+    return std::min(picture_width / (window.width() + 1), (film_height - 2 * edge - tag) / (window.height() + 1));
   }
 
   /// Where stitches lie so densely that no number has room: a small piece of the cloth, as large as can be.
   static WindowOrder nearer(WindowOrder order, const NeedlePoint& point) {
     order.window = cloth::Box{point.hole.x, point.hole.y, point.hole.x, point.hole.y}.widened(3);
-    const double height = film_height - 2 * edge - tag;
-    order.scale = std::min(picture_width, height) / (order.window.width() + 1);
+    order.scale = scale_of(order.window);
     order.count = nullptr;
     order.bare = true;
+    order.made_only = true;
     return order;
   }
 

@@ -55,9 +55,17 @@ class Finder {
         }
       if (good_ones >= search.enough) return;
     }
+    if (found.empty()) add_far_places(label, size, found);
   }
 
  private:
+  /// Beyond the stitches that crowd round a hole on all sides, as round the middle of an eyelet.
+  void add_far_places(const Label& label, const Rect& size, std::vector<LabelPlace>& found) const {
+    for (double beyond = 16; beyond < 100 && found.empty(); beyond *= 1.2)
+      for (int way = 0; way < 24; ++way)
+        if (const auto candidate = try_at(label, around_, size, way, beyond)) found.push_back(*candidate);
+  }
+
   /// What can be touched by a label that reaches so far from its hole.
   Surroundings nearby(const Label& label, double reach) const {
     Surroundings near{around_.frame, {}, {}, {}, {}};

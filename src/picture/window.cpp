@@ -51,6 +51,7 @@ class Window {
     std::erase_if(seen_, [&](const Seen& s) { return !meet(inside, capsule(s)); });
     const int part = sheet.trail(order.trail).part;
     if (order.bare) std::erase_if(seen_, [&](const Seen& s) { return s.stage == Stage::later && s.part != part; });
+    if (order.made_only) std::erase_if(seen_, [](const Seen& s) { return s.stage == Stage::later; });
     if (order.count) landmark_ = landmark_stitches(sheet.course, order.count->landmark);
   }
 

@@ -38,6 +38,7 @@ struct WindowOrder {
   int loop = -1;       ///< a looped stitch that is shown being made, the thread under the needle; -1: none
   bool cut = false;    ///< with the line along which the piece is cut out of the cloth
   bool bare = false;   ///< without other parts' stitches that are not there yet
+  bool made_only = false;  ///< without any stitches that are not there yet
   bool draft = false;  ///< only to see whether it comes out well: nothing is drawn once it is known not to
 };
 

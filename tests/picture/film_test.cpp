@@ -26,7 +26,7 @@ const std::string hem =
     "path = \"E 40, S 12, E 12, S 40, W 52, N 52\"\nout = \"left\"\n";
 
 std::vector<std::pair<std::string, std::string>> designs_with_hem() {
-  auto all = test::designs();
+  auto all = test::all_designs();
   all.emplace_back("hem", "format = 1\n[course]\ntitle = \"Hem\"\n[cloth]\ncount = 22\n" + hem);
   return all;
 }

@@ -7,7 +7,7 @@
 TEST_CASE("pages in Norwegian have nothing on anything, either hand, either type") {
   const auto norwegian = words::Phrases::read(assets::table("phrases/nb.toml"), "assets/phrases/nb.toml");
   REQUIRE(norwegian.has_value());
-  for (const auto& [name, text] : test::designs()) {
+  for (const auto& [name, text] : test::all_designs()) {
     CAPTURE(name);
     const course::Course course = course_from(text);
     const plan::Plan plan = test::planned(course);

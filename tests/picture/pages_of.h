@@ -15,6 +15,67 @@
 
 namespace test {
 
+/// Kinds that the shared designs lack, each over a part of the cloth of its own; invented.
+inline const std::string every_kind = R"toml(format = 1
+[course]
+title = "Every Kind"
+teacher = "Ingrid Vik (invented)"
+first_day = 2027-02-02
+[cloth]
+count = 22
+size_threads = [160, 160]
+[thread.heavy]
+pearl = 5
+[thread.fine]
+pearl = 8
+[[part]]
+name = "pyramid"
+kind = "satin"
+thread = "heavy"
+start = [-20, -20]
+over = [2, 3, 4, 5, 4, 3, 2]
+along = "E"
+toward = "N"
+[[part]]
+name = "star"
+kind = "star"
+thread = "heavy"
+centre = [20, -20]
+reach = 8
+[[part]]
+name = "eyelets"
+kind = "eyelet"
+thread = "fine"
+centres = [[-20, 20], [-12, 20]]
+size = 8
+[[part]]
+name = "four"
+kind = "four-sided"
+thread = "fine"
+start = [10, 10]
+path = "E 16, S 12"
+[[part]]
+name = "line"
+kind = "backstitch"
+thread = "fine"
+start = [-40, 40]
+path = "E 20, NE 10"
+[[part]]
+name = "edge"
+kind = "edge"
+thread = "heavy"
+start = [-60, -60]
+path = "E 120, S 120, W 120, N 120"
+[[lesson]]
+work = ["pyramid", "star"]
+[[lesson]]
+work = ["eyelets", "four"]
+[[lesson]]
+work = ["line"]
+[[lesson]]
+work = ["edge"]
+)toml";
+
 inline const words::Phrases& english() {
   static const words::Phrases phrases = [] {
     auto read = words::Phrases::read(assets::table("phrases/en.toml"), "assets/phrases/en.toml");
@@ -114,6 +175,13 @@ inline std::vector<std::pair<std::string, std::string>> designs() {
                        "[[lesson]]\nwork = [\"ring / 1..1\", \"shrinks\"]\nnotes = \"Twice.\\n\\nTwo paragraphs.\"\n"
                        "[[lesson]]\nwork = [\"ring / 2..3\", \"over it\"]\n[[lesson]]\nwork = [\"wash\"]\n"
                        "[[lesson]]\nwork = [\"ring / 4..60\", \"cut out\"]\n");
+  return all;
+}
+
+/// The shared designs and the kinds that they lack.
+inline std::vector<std::pair<std::string, std::string>> all_designs() {
+  std::vector<std::pair<std::string, std::string>> all = designs();
+  all.emplace_back("every kind", every_kind);
   return all;
 }
 

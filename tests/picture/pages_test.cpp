@@ -120,7 +120,7 @@ bool has_line(const list::List& page, const std::string& text) {
 
 TEST_CASE(
     "nothing lies on anything; text is 12 pt or more, in large print 18, numbers never below 7 (RNIB clear print guidance; UKAAF G003)") {
-  for (const auto& [name, text] : test::designs()) {
+  for (const auto& [name, text] : test::all_designs()) {
     const course::Course course = course_from(text);
     const plan::Plan plan = test::planned(course);
     for (const test::Order& order : orders()) {
