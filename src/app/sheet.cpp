@@ -46,6 +46,9 @@ void start(Desk& desk) {
       quiet(desk, desk.say("desk.to-be-sure") + " " + say::proof(desk.voice(), *shown.proof));
       teach(desk, "desk.teach.proof");
     }
+    quiet(desk, desk.say("desk.count-cost", {{"seconds", words::Decimal{shown.count.cost_s, 0}}}));
+    for (const std::string& sentence : say::tell_tales(desk.voice(), *desk.plan(), count_in)) quiet(desk, sentence);
+    teach(desk, "desk.teach.tell-tales");
     if (!count_in.others.empty() && ImGui::SmallButton(fmt::format("{}##{}.{}", desk.say("desk.another-landmark"), count_in.trail, count_in.section).c_str())) ++desk.alternative;
   }
 }

@@ -1,4 +1,4 @@
-// The start of a section: the tail, the count, the count to be sure.
+// The start of a section: the tail, the count, the count to be sure, where a wrong start shows.
 #include <cmath>
 
 #include "picture/facts.h"
@@ -48,6 +48,10 @@ void tell_count_in(const Sheet& sheet, const guide::CloseUp& close_up, const Clo
   if (picture.proof) {
     telling.strong(sheet.say("page.to-be-sure"));
     telling.paragraph(say::proof(sheet.voice, *picture.proof));
+  }
+  if (picture.count_in) {
+    telling.strong(sheet.say("page.if-wrong"));
+    telling.paragraph(sentences(say::tell_tales(sheet.voice, sheet.plan, *picture.count_in)));
   }
   tell_further_places(sheet, close_up, telling);
 }

@@ -48,6 +48,7 @@ void count_in_all(const course::Course& course, const guide::OnCloth& on_cloth, 
       count_in(course, on_cloth, static_cast<int>(t), static_cast<int>(s), plan);
     if (plan.trails[t].pass == 1) mark_corners(course, on_cloth, plan.trails[t], plan);
   }
+  if (!stop.stop_requested()) plan.tell_tales = guide::tell_tales(plan.trails, plan.count_ins);
 }
 
 void close_up_all(const course::Course& course, const std::stop_token& stop, Plan& plan) {

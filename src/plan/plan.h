@@ -11,6 +11,7 @@
 #include "course/course.h"
 #include "cutwork/cutting.h"
 #include "guide/guide.h"
+#include "guide/tell_tales.h"
 
 namespace plan {
 
@@ -107,6 +108,7 @@ struct Plan {
   std::vector<guide::PlacedTrail> trails;
   std::vector<std::vector<guide::Anchor>> anchors;  ///< for each trail
   std::vector<guide::CountIn> count_ins;
+  std::vector<guide::TellTale> tell_tales;  ///< four for each count-in, in their order
   std::vector<guide::Mark> marks;
   std::vector<guide::CloseUp> close_ups;
   std::vector<PartCutting> cuttings;  ///< in order of part

@@ -29,7 +29,36 @@ void landmark_of(Json& json, const course::Course& course, const guide::Landmark
   });
 }
 
-void count_in_of(Json& json, const course::Course& course, const plan::Plan& plan, const guide::CountIn& count_in, const say::Voice& voice) {
+void tell_tales_of(Json& json, const course::Course& course, const plan::Plan& plan, const guide::CountIn& count_in,
+                   const say::Voice& voice) {
+  json.key("tell_tales");
+  json.array([&] {
+    for (const guide::TellTale& tale : plan.tell_tales) {
+      const guide::CountIn& of = plan.count_ins[tale.count_in];
+      if (of.trail != count_in.trail || of.section != count_in.section) continue;
+      json.object([&] {
+        json.member("off", cloth::name(tale.off));
+        json.member("shows", tale.shows);
+        if (!tale.shows) return;
+        const guide::PlacedTrail& trail = plan.trails[tale.trail];
+        json.member("lesson", tale.lesson);
+        json.member("part", std::string_view(course.parts[trail.part].name));
+        json.member("pass", trail.pass);
+        json.member("place", trail.place);
+        json.member("stitch", tale.stitch);
+        json.member("parted", tale.parted);
+        json.member("other", std::string_view(course.parts[tale.other_part].name));
+      });
+    }
+  });
+  json.key("tell_tales_words");
+  json.array([&] {
+    for (const std::string& sentence : say::tell_tales(voice, plan, count_in)) json.value(std::string_view(sentence));
+  });
+}
+
+void count_in_of(Json& json, const course::Course& course, const plan::Plan& plan, const guide::CountIn& count_in,
+                 const say::Voice& voice) {
   const guide::PlacedTrail& trail = plan.trails[count_in.trail];
   json.member("part", std::string_view(course.parts[trail.part].name));
   json.member("pass", trail.pass);
@@ -52,6 +81,18 @@ void count_in_of(Json& json, const course::Course& course, const plan::Plan& pla
   else
     json.null();
   json.member("words", std::string_view(say::count_in(voice, count_in)));
+  json.key("others");
+  json.array([&] {
+    for (const guide::Count& other : count_in.others)
+      json.object([&] {
+        landmark_of(json, course, other.landmark, voice);
+        legs_of(json, other.legs);
+        json.key("cost_s");
+        json.value(other.cost_s, 2);
+        json.member("words", std::string_view(say::proof(voice, other)));
+      });
+  });
+  tell_tales_of(json, course, plan, count_in, voice);
 }
 
 void mark_of(Json& json, const course::Course& course, const guide::Mark& mark, const say::Voice& voice) {
@@ -66,13 +107,20 @@ void mark_of(Json& json, const course::Course& course, const guide::Mark& mark, 
 
 std::string_view shows_name(guide::Shows shows) {
   switch (shows) {
-    case guide::Shows::start: return "start";
-    case guide::Shows::corner: return "corner";
-    case guide::Shows::step_back: return "step back";
-    case guide::Shows::second_pass: return "second pass";
-    case guide::Shows::new_thread: return "new thread";
-    case guide::Shows::join: return "join";
-    case guide::Shows::end: return "end";
+    case guide::Shows::start:
+      return "start";
+    case guide::Shows::corner:
+      return "corner";
+    case guide::Shows::step_back:
+      return "step back";
+    case guide::Shows::second_pass:
+      return "second pass";
+    case guide::Shows::new_thread:
+      return "new thread";
+    case guide::Shows::join:
+      return "join";
+    case guide::Shows::end:
+      return "end";
   }
   return "start";
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "check/check.h"
 #include "guide/guide.h"
@@ -32,6 +33,8 @@ std::string count_in(const Voice& voice, const guide::CountIn& count_in);
 /// "From ...: 14 up, 8 left."
 std::string proof(const Voice& voice, const guide::Count& count);
 std::string mark(const Voice& voice, const guide::Mark& mark);
+/// Where a start that is one thread off shows first, a sentence for each place; ways that show at the same place are told together.
+std::vector<std::string> tell_tales(const Voice& voice, const plan::Plan& plan, const guide::CountIn& count_in);
 /// "10 threads straight up", "14 threads up, then 8 to the left"; "" for no legs
 std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
 /// Over a count-in: "Start here", and of what where the lesson has several starts; "Go on here" where an earlier lesson stopped.
