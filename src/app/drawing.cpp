@@ -35,14 +35,14 @@ std::optional<session::Shape> next_shape(const Desk& desk, cloth::Hole held) {
 }
 
 /// The thread that a new part of the kind is worked with: the chosen one, else that of the last part of the kind, else the first for
-/// blocks' rank and the last for what comes after.
+/// blocks and edge, the last for the rest (common practice, no source).
 std::string thread_for(const Desk& desk) {
   const course::Course& course = *desk.course();
   if (course::find_thread(course, desk.drawing.thread)) return desk.drawing.thread;
   if (const course::Part* like = last_of_kind(desk)) return like->thread;
   if (course.threads.empty()) return {};
   const stitch::Kind* kind = stitch::find_kind(desk.drawing.kind);
-  return kind && kind->craft_rank == 0 ? course.threads.front().name : course.threads.back().name;
+  return kind && (kind->craft_rank == 0 || kind->by_edge_habit) ? course.threads.front().name : course.threads.back().name;
 }
 
 void take_up_drawing(Desk& desk) {

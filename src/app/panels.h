@@ -59,6 +59,7 @@ void draw_paper(const Desk& desk, Area area, ImDrawList& draw);
 bool click_on_paper(Desk& desk, Area area);
 void paper_panel(Desk& desk);
 void start_panel(Desk& desk);
+std::vector<Sample> samples(const std::vector<std::string_view>& courses);  ///< to begin with, each by its title
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
 /// How pages are to be written; true where the preview must be drawn anew.

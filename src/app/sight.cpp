@@ -58,7 +58,7 @@ void label_at(const Desk& desk, ImDrawList& draw, ImVec2 at, const std::string& 
   const float s = desk.scale, pad = 7 * s;
   const ImVec2 size = desk.fonts.text->CalcTextSizeA(desk.fonts.text->FontSize, FLT_MAX, 0, words.c_str());
   ImVec2 from{at.x + 18 * s, at.y + 18 * s};
-  const ImVec2 end = ImGui::GetIO().DisplaySize;
+  const ImVec2 end = draw.GetClipRectMax();
   from.x = std::max(0.0F, std::min(from.x, end.x - size.x - 2 * pad));
   from.y = std::max(0.0F, std::min(from.y, end.y - size.y - 2 * pad));
   draw.AddRectFilled(from, {from.x + size.x + 2 * pad, from.y + size.y + 2 * pad}, paint(desk.theme.panel), 6 * s);

@@ -14,7 +14,7 @@ std::string word_of_key(const stitch::Kind& kind, const stitch::KeySpec& spec) {
 
 void hint(const std::string& text) {
   constexpr float wide = 26;  // letters of a line, about half as wide as the type is high
-  if (!ImGui::IsItemHovered()) return;
+  if (!ImGui::IsItemHovered() || ImGui::IsItemActive()) return;  // while something is typed the lines below must be seen
   ImGui::BeginTooltip();
   ImGui::PushTextWrapPos(wide * ImGui::GetFontSize());
   ImGui::TextUnformatted(text.c_str());

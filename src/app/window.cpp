@@ -134,7 +134,10 @@ int run_window(const std::optional<std::string>& file) {
   desk.fonts = *fonts;
   desk.set_light(settings.light);
   desk.recent = settings.recent;
-  desk.samples = {{"Frost on the Pane", std::string(assets::table("lessons/frost.course.toml"))}, {desk.say("desk.small-sample"), std::string(assets::table("new.course.toml"))}};
+  std::vector<std::string_view> courses;
+  for (const std::string_view path : assets::samples()) courses.push_back(assets::table(path));
+  desk.samples = samples(courses);
+  desk.samples.push_back({desk.say("desk.small-sample"), std::string(assets::table("new.course.toml"))});
   desk.textures = {make_texture, drop_texture};
   desk.show_folder = show_folder;
   desk.folder = std::filesystem::current_path();

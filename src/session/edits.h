@@ -40,8 +40,9 @@ Edit add_part(NewPart part);
 /// The name, or "name 2", "name 3"... where parts have it already.
 std::string free_name(const course::Course& course, const std::string& name);
 std::string value_in_toml(const stitch::Value& value);
-Edit rename_part(const course::Course& course, int part, std::string name);  ///< in the lessons' work too
-Edit remove_part(const course::Course& course, int part);  ///< with its work in the lessons
+Edit rename_part(const course::Course& course, int part, std::string name);  ///< in the lessons' work and where other parts name it too
+/// With its work in the lessons, and its name in other parts; where it is the only one that a part names, the edit makes faults.
+Edit remove_part(const course::Course& course, int part);
 /// Every hole of it moves: the kind's own holes and its `begin_at`; not the landmark it is counted from.
 Edit move_part(const course::Course& course, int part, cloth::Hole by, std::uint64_t run = 0);
 /// A key of the part set to a value written as TOML.

@@ -58,6 +58,31 @@ stitch::Value moved_by(stitch::Value value, cloth::Hole by) {
   return value;
 }
 
+struct NamesChanged {
+  int part = 0;
+  std::string key;
+  std::vector<std::string> names;
+};
+/// Lists of other parts' names in which one is called otherwise, or is no longer there: the last one of a list stays.
+std::vector<NamesChanged> names_changed(const course::Course& course, const std::string& old, const std::optional<std::string>& name) {
+  std::vector<NamesChanged> changed;
+  for (std::size_t n = 0; n < course.parts.size(); ++n)
+    for (const auto& [key, value] : course.parts[n].values) {
+      const auto* names = std::get_if<std::vector<std::string>>(&value);
+      if (!names || std::find(names->begin(), names->end(), old) == names->end() || (!name && names->size() == 1)) continue;
+      std::vector<std::string> next = *names;
+      name ? std::replace(next.begin(), next.end(), old, *name) : void(std::erase(next, old));
+      changed.push_back({static_cast<int>(n), key, std::move(next)});
+    }
+  return changed;
+}
+
+std::optional<std::string> with_names(std::optional<std::string> text, const std::vector<NamesChanged>& changed) {
+  for (const NamesChanged& change : changed)
+    if (text) text = file::with_key(*text, part_table(change.part), {change.key, file::in_toml(change.names)});
+  return text;
+}
+
 }  // namespace
 
 std::string free_name(const course::Course& course, const std::string& name) {
@@ -96,8 +121,8 @@ Edit rename_part(const course::Course& course, int part, std::string name) {
     }
     if (any) changed.emplace_back(static_cast<int>(n), std::move(work));
   }
-  return {"rename part", [=](std::string_view text) {
-            std::optional<std::string> now = file::with_key(text, part_table(part), {"name", file::in_toml(name)});
+  return {"rename part", [=, elsewhere = names_changed(course, old, name)](std::string_view text) {
+            std::optional<std::string> now = with_names(file::with_key(text, part_table(part), {"name", file::in_toml(name)}), elsewhere);
             for (const auto& [lesson, work] : changed)
               if (now) now = file::with_key(*now, {"lesson", lesson}, {"work", file::in_toml(work)});
             return now;
@@ -112,8 +137,10 @@ Edit remove_part(const course::Course& course, int part) {
       if (item.part != part) work.push_back(item.text);
     if (work.size() != course.lessons[n].work.size()) kept.emplace_back(static_cast<int>(n), std::move(work));
   }
-  return {"remove part", [=](std::string_view text) {
-            std::optional<std::string> now = file::without_table(text, part_table(part));
+  const std::string& name = course.parts[static_cast<std::size_t>(part)].name;
+  return {"remove part", [=, elsewhere = names_changed(course, name, std::nullopt)](std::string_view text) -> std::optional<std::string> {
+            const auto unnamed = with_names(std::string(text), elsewhere);
+            std::optional<std::string> now = unnamed ? file::without_table(*unnamed, part_table(part)) : std::nullopt;
             for (const auto& [lesson, work] : kept)
               if (now) now = file::with_key(*now, {"lesson", lesson}, {"work", file::in_toml(work)});
             return now;

@@ -62,6 +62,24 @@ TEST_CASE("Ctrl+N asks for a new course; an answer that will not do is said, a g
   CHECK(w.desk->course()->title == "Mine");
 }
 
+TEST_CASE("every sample can be begun with: each has a title of its own and no faults") {
+  Windowless w(frost);
+  std::vector<std::string_view> courses;
+  for (const std::string_view path : assets::samples()) courses.push_back(assets::table(path));
+  const auto samples = app::samples(courses);
+  CHECK(samples.size() >= 4);
+  std::vector<std::string> titles;
+  for (const app::Sample& sample : samples) {
+    CAPTURE(sample.name);
+    CHECK(std::find(titles.begin(), titles.end(), sample.name) == titles.end());
+    titles.push_back(sample.name);
+    w.desk->session.begin(sample.text);
+    w.settle();
+    CHECK(w.desk->session.faults().empty());
+    CHECK(w.desk->plan()->lessons.size() >= 1);
+  }
+}
+
 TEST_CASE("the interface scale stays between 75 and 250 percent") {
   Windowless w(frost);
   for (int i = 0; i < 20; ++i) app::scale_by(*w.desk, 1.1F);

@@ -70,6 +70,24 @@ TEST_CASE("removing a part takes its work out of the lessons; removing a lesson 
   CHECK(open.session.text().find("# the second") == std::string::npos);
 }
 
+TEST_CASE("a part that others name: its new name stands there too; taken out it is named no more, but the only one stays") {
+  Open open;
+  const auto within = [&](std::vector<std::string> names) { return stitch::Values{{"within", std::move(names)}}; };
+  REQUIRE(open.session.apply(session::copy_part(open.course(), 0, {40, 0})));
+  REQUIRE(open.session.apply(session::add_part({"both", "cutwork", "heavy", within({"ring", "ring 2"})})));
+  REQUIRE(open.session.apply(session::add_part({"one", "cutwork", "heavy", within({"ring 2"})})));
+  open.session.wait();
+  REQUIRE(open.session.apply(session::rename_part(open.course(), 0, "diamond")));
+  CHECK(open.session.text().find("within = [\"diamond\", \"ring 2\"]") != std::string::npos);
+  open.session.wait();
+  const std::string before = open.session.text();
+  CHECK(!open.session.apply(session::remove_part(open.course(), 1)));
+  CHECK(open.session.text() == before);
+  REQUIRE(open.session.apply(session::remove_part(open.course(), 0)));
+  CHECK(open.session.text().find("diamond") == std::string::npos);
+  CHECK(open.session.text().find("within = [\"ring 2\"]") != std::string::npos);
+}
+
 TEST_CASE("an edit that would make faults is refused with the fault, and nothing is changed") {
   Open open;
   const std::string before = open.session.text();

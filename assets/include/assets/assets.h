@@ -2,10 +2,14 @@
 #pragma once
 
 #include <string_view>
+#include <vector>
 
 namespace assets {
 
 /// The table's text by its path under assets/, e.g. "phrases/en.toml"; empty where there is none.
 std::string_view table(std::string_view path);
+
+/// The paths of the sample courses, by name: "lessons/frost.course.toml" and so on.
+std::vector<std::string_view> samples();
 
 }  // namespace assets
