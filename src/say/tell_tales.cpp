@@ -31,7 +31,7 @@ std::int64_t number_in_section(const plan::Plan& plan, const guide::TellTale& ta
 std::string sentence(const Voice& voice, const plan::Plan& plan, const guide::CountIn& count_in, const guide::TellTale& tale,
                      const std::vector<cloth::Way>& off) {
   words::Arguments arguments{{"ways", ways(voice, off)}};
-  if (!tale.shows) return voice.phrases.say("tell-tale.never", arguments);
+  if (!tale.shows) return off.size() == 4 ? voice.phrases.say("tell-tale.never.all") : voice.phrases.say("tell-tale.never", arguments);
   arguments["n"] = number_in_section(plan, tale);
   arguments["part"] = voice.course.parts[plan.trails[tale.trail].part].name;
   arguments["other"] = voice.course.parts[tale.other_part].name;
