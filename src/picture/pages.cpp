@@ -122,6 +122,7 @@ std::vector<Pages::Page> Pages::divide() {
       blocks_.insert(at, parts.begin(), parts.end());
       continue;
     }
+    if (good == first && first_page) good = possible;  // parted rather than a page with nothing but its title
     if (good == first && first < blocks_.size() && !first_page) good = possible > first ? possible : std::max(first + 1, last);
     pages.push_back({first, good});
     first = good;

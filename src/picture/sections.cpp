@@ -34,7 +34,22 @@ std::vector<Block> Sections::picture(Picture picture, const Telling& telling, Bl
     block.parts = std::make_shared<std::vector<Block>>(one_under_the_other(shared, telling, std::move(proto), Keep::as_text));
     return {std::move(block)};
   }
+  if (std::vector<Block> parted = beside_and_under(shared, telling, proto); !parted.empty()) return parted;
   return one_under_the_other(shared, telling, std::move(proto), Keep::together);
+}
+
+/// Words that are too long for the side of the picture go on under it; as many as there is room for stand beside it.
+std::vector<Block> Sections::beside_and_under(const Shared& picture, const Telling& telling, const Block& proto) const {
+  for (std::size_t at = telling.pieces().size(); at-- > 1;) {
+    if (telling.pieces()[at - 1].how != Telling::How::paragraph) continue;
+    const std::pair<Telling, Telling> parted = telling.parted(at);
+    Block block = proto;
+    if (!beside(picture, parted.first, block) || block.height > letter_inset + picture->height + 1) continue;
+    std::vector<Block> blocks{std::move(block)};
+    for (Block& line : text(parted.second, 3, Keep::as_text)) blocks.push_back(std::move(line));
+    return blocks;
+  }
+  return {};
 }
 
 bool Sections::beside(const Shared& picture, const Telling& telling, Block& block) const {

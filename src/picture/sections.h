@@ -27,6 +27,7 @@ class Sections {
  private:
   using Shared = std::shared_ptr<Picture>;
   bool beside(const Shared& picture, const Telling& telling, Block& block) const;
+  std::vector<Block> beside_and_under(const Shared& picture, const Telling& telling, const Block& proto) const;
   bool in_two_columns(const Shared& picture, const Telling& telling, Block& block) const;
   std::vector<Block> one_under_the_other(const Shared& picture, const Telling& telling, Block block, Keep keep) const;
   double key_height(const Block& block, double width) const;
