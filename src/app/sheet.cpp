@@ -112,6 +112,13 @@ void close_ups(Desk& desk) {
   }
 }
 
+void missed(Desk& desk) {
+  const auto said = say::missed(desk.voice(), *desk.plan(), lesson_of(desk));
+  if (said.empty()) return;
+  heading(desk, say::missed_heading(desk.voice(), lesson_of(desk)));
+  for (const std::string& sentence : said) wrapped(sentence);
+}
+
 void thread(Desk& desk) {
   if (lesson_of(desk).thread_mm.empty()) return;
   heading(desk, desk.say("desk.thread"));
@@ -201,6 +208,7 @@ void sheet(Desk& desk, Area area) {
     counts_panel(desk);
     thread(desk);
     work(desk);
+    missed(desk);
   }
   ImGui::EndChild();
   if (desk.plan() && strong_button(desk, desk.say("desk.pages"), {-1, 0})) desk.asking = Asking::pages;

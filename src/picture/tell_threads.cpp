@@ -201,9 +201,14 @@ Telling tell_marks(const Sheet& sheet) {
 
 Telling tell_notes(const Sheet& sheet) {
   Telling telling;
-  if (sheet.lesson.notes.empty()) return telling;
-  telling.strong(sheet.say("page.notes"));
-  telling.paragraph(sheet.lesson.notes);
+  if (!sheet.lesson.notes.empty()) {
+    telling.strong(sheet.say("page.notes"));
+    telling.paragraph(sheet.lesson.notes);
+  }
+  if (const auto missed = say::missed(sheet.voice, sheet.plan, sheet.lesson); !missed.empty()) {
+    telling.strong(say::missed_heading(sheet.voice, sheet.lesson));
+    telling.paragraph(sentences(missed));
+  }
   return telling;
 }
 

@@ -8,6 +8,7 @@
 #include "plan/guidance.h"
 #include "plan/lay_out.h"
 #include "plan/lessons.h"
+#include "plan/missed.h"
 #include "plan/plan.h"
 #include "plan/schedule.h"
 #include "plan/supplies.h"
@@ -33,6 +34,7 @@ class Maker {
     count_in_all(course_, *on_cloth_, stop_, plan_);
     lessons_of(course_, passes_, plan_);
     close_up_all(course_, stop_, plan_);
+    missed_of(course_, plan_);
     supplies_of(course_, plan_);
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     return std::move(plan_);

@@ -15,6 +15,17 @@
 
 namespace plan {
 
+/// What a student who missed the lesson before must do to be ready for a lesson.
+struct Missed {
+  std::vector<std::pair<int, int>> sections;  ///< (trail, section) of the lesson before that are needed
+  double minutes = 0;                         ///< that those take
+  struct Instead {
+    int count_in = 0;  ///< of plan.count_ins
+    guide::Count count;
+  };
+  std::vector<Instead> instead;  ///< starts whose landmark is not there then, and another from which they are counted
+};
+
 struct LessonPlan {
   int number = 1;
   std::string title;   ///< as written, or empty: to be named from its work
@@ -31,6 +42,7 @@ struct LessonPlan {
   std::map<std::string, double> thread_mm;  ///< by thread name: path, take-up, without tails
   std::map<std::string, int> lengths;       ///< working lengths begun in it, by thread name; one more where it goes on with one begun before
   course::Place place;
+  std::optional<Missed> missed;  ///< none for the first lesson
 };
 
 /// One line of the counts to be sure on a lesson's sheet.

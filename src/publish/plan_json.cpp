@@ -132,6 +132,29 @@ void trail_of(Json& json, const course::Course& course, const guide::PlacedTrail
   json.value(trail.back_threads, 2);
 }
 
+void missed_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesson, const say::Voice& voice) {
+  json.object([&] {
+    json.key("needed");
+    json.array([&] {
+      for (const auto& [t, s] : lesson.missed->sections)
+        json.object([&, t = t, s = s] {
+          const guide::PlacedTrail& trail = plan.trails[t];
+          json.member("part", std::string_view(voice.course.parts[trail.part].name));
+          json.member("pass", trail.pass);
+          json.member("place", trail.place);
+          json.member("first", trail.sections[s].first);
+          json.member("last", trail.sections[s].last);
+        });
+    });
+    json.key("minutes");
+    json.value(lesson.missed->minutes, 1);
+    json.key("words");
+    json.array([&] {
+      for (const std::string& sentence : say::missed(voice, plan, lesson)) json.value(std::string_view(sentence));
+    });
+  });
+}
+
 void lesson_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesson, const say::Voice& voice) {
   json.member("number", lesson.number);
   json.member("title", std::string_view(say::lesson_title(voice, plan, lesson.number)));
@@ -160,6 +183,8 @@ void lesson_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesso
   json.object([&] {
     for (const auto& [name, n] : lesson.lengths) json.member(name, n);
   });
+  json.key("missed");
+  lesson.missed ? missed_of(json, plan, lesson, voice) : json.null();
 }
 
 void split_of(Json& json, const plan::SplitReport& split) {
@@ -208,8 +233,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
     parts_of(json, course);
     json.key("trails");
     json.array([&] {
-      for (std::size_t t = 0; t < plan.trails.size(); ++t)
-        json.object([&] { trail_of(json, course, plan.trails[t], plan.anchors[t]); });
+      for (std::size_t t = 0; t < plan.trails.size(); ++t) json.object([&] { trail_of(json, course, plan.trails[t], plan.anchors[t]); });
     });
     write_guide(json, course, plan, voice);
     write_cutting(json, course, plan);

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "say/say.h"
 
@@ -45,6 +46,31 @@ std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson)
   for (std::size_t i = 1; i < names.size() && i < 3; ++i)
     title = voice.phrases.say("lesson-title.and", {{"first", title}, {"second", names[i]}});
   return words::capitalised(title);
+}
+
+std::string missed_heading(const Voice& voice, const plan::LessonPlan& lesson) {
+  return lesson.missed ? voice.phrases.say("missed.title", {{"lesson", std::int64_t{lesson.number - 1}}}) : "";
+}
+
+std::vector<std::string> missed(const Voice& voice, const plan::Plan& plan, const plan::LessonPlan& lesson) {
+  if (!lesson.missed) return {};
+  const std::int64_t before = lesson.number - 1;
+  std::vector<std::string> names, said;
+  for (const auto& section : lesson.missed->sections)
+    if (std::string name = section_title(voice, plan, section); std::find(names.begin(), names.end(), name) == names.end())
+      names.push_back(std::move(name));
+  std::string work;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    work = i == 0 ? names[i] : voice.phrases.say(i + 1 == names.size() ? "list.and" : "list.comma", {{"first", work}, {"second", names[i]}});
+  said.push_back(work.empty() ? voice.phrases.say("missed.nothing", {{"lesson", before}})
+                              : voice.phrases.say("missed.needed", {{"lesson", before},
+                                                                    {"work", work},
+                                                                    {"n", static_cast<std::int64_t>(std::ceil(lesson.missed->minutes))}}));
+  for (const plan::Missed::Instead& instead : lesson.missed->instead) {
+    const int part = plan.trails[plan.count_ins[instead.count_in].trail].part;
+    said.push_back(voice.phrases.say("missed.instead", {{"part", voice.course.parts[part].name}, {"count", proof(voice, instead.count)}}));
+  }
+  return said;
 }
 
 std::vector<std::string> cutting_cautions(const Voice& voice) {

@@ -41,6 +41,9 @@ std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
 std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
+/// Over what is for a student who missed the lesson before, and what she has to do; "" and nothing for the first lesson.
+std::string missed_heading(const Voice& voice, const plan::LessonPlan& lesson);
+std::vector<std::string> missed(const Voice& voice, const plan::Plan& plan, const plan::LessonPlan& lesson);
 /// What stands wherever cutting is shown: sharp points, the teacher's word, cloth woven in pairs. One sentence or more each.
 std::vector<std::string> cutting_cautions(const Voice& voice);
 /// The scissors that the course needs: with sharp points where it cuts.
