@@ -26,6 +26,18 @@ std::string start_heading(const Desk& desk, const guide::CountIn& count_in, bool
   return say::start_heading(desk.voice(), trail, trail.sections[static_cast<std::size_t>(count_in.section)], several);
 }
 
+/// Every count that was weighed, with its costs; folded away until it is asked for.
+void other_counts(const Desk& desk, const guide::CountIn& count_in) {
+  if (count_in.others.empty()) return;
+  const bool open = ImGui::TreeNode(fmt::format("{}##others{}.{}", desk.say("desk.other-counts"), count_in.trail, count_in.section).c_str());
+  teach(desk, "desk.teach.other-counts");
+  if (!open) return;
+  wrapped(say::why(desk.voice(), count_in.count));
+  if (count_in.proof) quiet(desk, say::why(desk.voice(), *count_in.proof));
+  for (const guide::Count& other : count_in.others) quiet(desk, say::why(desk.voice(), other));
+  ImGui::TreePop();
+}
+
 /// The lesson's starts in the order in which it is worked.
 std::vector<guide::CountIn> starts(const Desk& desk) {
   std::vector<guide::CountIn> ordered;
@@ -49,6 +61,7 @@ void start(Desk& desk) {
     quiet(desk, desk.say("desk.count-cost", {{"seconds", words::Decimal{shown.count.cost_s, 0}}}));
     for (const std::string& sentence : say::tell_tales(desk.voice(), *desk.plan(), count_in)) quiet(desk, sentence);
     teach(desk, "desk.teach.tell-tales");
+    other_counts(desk, count_in);
     if (!count_in.others.empty() && ImGui::SmallButton(fmt::format("{}##{}.{}", desk.say("desk.another-landmark"), count_in.trail, count_in.section).c_str())) ++desk.alternative;
   }
 }

@@ -134,6 +134,7 @@ std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan&
   const Unmeasured unmeasured;
   const Sheet sheet{course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, unmeasured, {}, {}};
   std::vector<Table> tables = count_tables(sheet);
+  for (Table& table : check_tables(sheet)) tables.push_back(std::move(table));
   for (Table& table : cut_tables(sheet)) tables.push_back(std::move(table));
   return tables;
 }

@@ -88,7 +88,7 @@ class Handout {
     pages_.add(sections_.picture(std::move(picture), telling, Block{}));
   }
 
-  /// Tables one beside another, then the words on threads; two columns where there is room.
+  /// Tables one beside another, then the words on threads; two columns where there is room. Counts on the way are wide and low.
   void add_counts_and_threads() {
     const Telling threads = tell_threads(sheet_);
     const std::vector<Table> tables = count_tables(sheet_);
@@ -109,6 +109,7 @@ class Handout {
       pages_.add({std::move(block)});
     }
     if (!two || tables.empty()) pages_.add(sections_.text(threads, 6, Sections::Keep::as_text));
+    for (const Table& table : check_tables(sheet_)) pages_.add(table_blocks(table, pages_.room(false)));
   }
 
   void add_notes_and_marks() {

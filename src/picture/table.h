@@ -25,7 +25,10 @@ struct Table {
 /// One table a trail of the lesson, in order.
 std::vector<Table> count_tables(const Sheet& sheet);
 
-/// The same for the screen, where nobody measures type: of lesson `number`, from 1.
+/// How much is stitched by each corner, one table a trail with two corners or more; of many corners, eight spread over the way.
+std::vector<Table> check_tables(const Sheet& sheet);
+
+/// Both for the screen, where nobody measures type: of lesson `number`, from 1; of a lesson that cuts, its cuttings too.
 std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice);
 
 /// A table set for a width; it draws itself with its top left corner anywhere.

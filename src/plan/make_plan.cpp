@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "plan/checkpoints.h"
 #include "plan/cuttings.h"
 #include "plan/guidance.h"
 #include "plan/lay_out.h"
@@ -33,6 +34,7 @@ class Maker {
     plan_cuttings(course_, plan_);
     count_in_all(course_, *on_cloth_, stop_, plan_);
     lessons_of(course_, passes_, plan_);
+    plan_.checkpoints = checkpoints(course_, plan_);
     close_up_all(course_, stop_, plan_);
     missed_of(course_, plan_);
     supplies_of(course_, plan_);

@@ -54,6 +54,16 @@ struct CountLine {
   bool each = true;          ///< all such legs have these numbers
 };
 
+/// Where a student can make sure on the way: so many stitches or blocks since the lesson's section began, at a corner.
+struct Checkpoint {
+  int lesson = 0;
+  int trail = 0;
+  int section = 0;
+  int corner = 1;  ///< the how manieth corner of the section
+  int stitch = 0;  ///< of the trail: the last one counted; the next one belongs to the leg behind the corner, or to the block behind the corner's
+  std::vector<int> numbers;  ///< stitches a row (first, second); else one number: blocks with the corner's own, or stitches
+};
+
 /// A questionable thing found while planning; `check` adds its own.
 struct Finding {
   std::string rule;
@@ -126,6 +136,7 @@ struct Plan {
   std::vector<PartCutting> cuttings;  ///< in order of part
   std::vector<LessonPlan> lessons;
   std::vector<std::vector<CountLine>> counts;  ///< for each lesson
+  std::vector<Checkpoint> checkpoints;              ///< by lesson, in the order of its work
   Supplies supplies;
   SplitReport split;
   std::vector<Finding> findings;

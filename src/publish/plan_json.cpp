@@ -236,6 +236,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
       for (std::size_t t = 0; t < plan.trails.size(); ++t) json.object([&] { trail_of(json, course, plan.trails[t], plan.anchors[t]); });
     });
     write_guide(json, course, plan, voice);
+    write_checkpoints(json, course, plan);
     write_cutting(json, course, plan);
     json.key("lessons");
     json.array([&] {

@@ -2,7 +2,6 @@
 #include "publish/plan_json.h"
 
 namespace publish {
-namespace {
 
 void legs_of(Json& json, const std::vector<guide::Leg>& legs) {
   json.key("legs");
@@ -28,6 +27,8 @@ void landmark_of(Json& json, const course::Course& course, const guide::Landmark
     json.member("name", std::string_view(say::landmark(voice, landmark)));
   });
 }
+
+namespace {
 
 void tell_tales_of(Json& json, const course::Course& course, const plan::Plan& plan, const guide::CountIn& count_in,
                    const say::Voice& voice) {

@@ -7,9 +7,7 @@
 #include "say/say.h"
 
 namespace say {
-namespace {
 
-/// "border cable, second time round", "ring, stitches 1 to 70"
 std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> where) {
   const guide::PlacedTrail& trail = plan.trails[where.first];
   const guide::Section& section = trail.sections[where.second];
@@ -20,8 +18,6 @@ std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<
                              {"first", std::int64_t{section.first + 1}}, {"last", std::int64_t{section.last + 1}}};
   return voice.phrases.say(fmt::format("lesson-title.{}.{}", passes ? "pass" : "part", whole ? "whole" : "stretch"), arguments);
 }
-
-}  // namespace
 
 std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several) {
   const std::string key = section.first > 0 ? "page.start.go-on" : "page.start";

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "check/check.h"
@@ -39,6 +40,10 @@ std::vector<std::string> tell_tales(const Voice& voice, const plan::Plan& plan, 
 std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
 /// Over a count-in: "Start here", and of what where the lesson has several starts; "Go on here" where an earlier lesson stopped.
 std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several);
+/// What a count costs and why, for the teacher: seconds for the threads, the turn, the rest.
+std::string why(const Voice& voice, const guide::Count& count);
+/// "border cable, second time round", "ring, stitches 1 to 70"
+std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> section);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
 /// Over what is for a student who missed the lesson before, and what she has to do; "" and nothing for the first lesson.
