@@ -42,6 +42,14 @@ struct Walk {
   double since = 0;  ///< seconds since the last step
 };
 
+/// What was said about a student's mistake, while the needle stays where it was asked.
+struct MistakeAsked {
+  session::Seen of;
+  int lesson = 0, step = 0;
+  say::Hand hand = say::Hand::right;
+  std::vector<std::string> said;
+};
+
 enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
@@ -124,6 +132,7 @@ struct Desk {
   int lesson = 1;
   View view;
   Walk walk;
+  MistakeAsked mistake;
   bool show_back = true;
   int alternative = 0;  ///< which of the count-in's landmarks the sheet shows
   Tool tool = Tool::pick;

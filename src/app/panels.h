@@ -41,6 +41,10 @@ bool pointer_let_go(const Desk& desk);
 void part_panel(Desk& desk);
 void repeat_fields(Desk& desk, int part);  ///< of its panel: turned, mirrored, about which middle
 void counts_panel(const Desk& desk);  ///< the lesson's counts to be sure, within the sheet
+/// Takes in a student's mistake that begins at the needle's stitch, within the sheet.
+void mistake_panel(Desk& desk);
+/// From the needle's stitch to the end of its stretch all stands one thread too far this way, as it is seen: mirrored for the left hand.
+void take_in_mistake(Desk& desk, cloth::Way seen);
 /// Of a lesson that cuts: cautions and the look-over before; of others nothing.
 void cutting_panel(const Desk& desk);
 /// "60 stitches", "80 snips", or both.

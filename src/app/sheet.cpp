@@ -219,6 +219,7 @@ void sheet(Desk& desk, Area area) {
     start(desk);
     close_ups(desk);
     counts_panel(desk);
+    mistake_panel(desk);
     thread(desk);
     work(desk);
     missed(desk);

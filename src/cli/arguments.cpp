@@ -25,6 +25,19 @@ void hand_option(CLI::App* sub, Options& options, std::vector<std::string> hands
   sub->add_option("--hand", options.hand, "which hand holds the needle; the course's own where left out")->check(CLI::IsMember(std::move(hands)));
 }
 
+void add_mistake(CLI::App& app, Options& options, const char* course) {
+  auto* mistake = command(app, "mistake", "Take in a student's mistake: whether it matters, what it changes, how far to unpick",
+                          "tellekant mistake frost.course.toml --part ring --from 31 --done 55 --off \"1 E\"", options);
+  one_file(mistake, options, course);
+  mistake->add_option("--part", options.mistake.part, "the part with the mistake")->required();
+  mistake->add_option("--pass", options.mistake.pass, "the how manieth time round")->check(CLI::Range(1, 100))->capture_default_str();
+  mistake->add_option("--place", options.mistake.place, "of a repeated part: the how manieth place")->check(CLI::Range(1, 100000))->capture_default_str();
+  mistake->add_option("--from", options.mistake.from, "the first stitch that stands wrong, in the order of work")->required()->check(CLI::Range(1, 2000000));
+  mistake->add_option("--done", options.mistake.done, "the last stitch that is worked; left out, the last of that lesson")->check(CLI::Range(1, 2000000));
+  mistake->add_option("--off", options.mistake.off, "how it stands off: threads and a way of the chart, as \"1 E\"; N is up")->required()->expected(1, 2);
+  hand_option(mistake, options, {"right", "left"});
+}
+
 void add_commands(CLI::App& app, Options& options) {
   constexpr const char* course = "a course file, or - for standard input";
   auto* check = command(app, "check", "Say what is wrong or doubtful, one line each", "tellekant check frost.course.toml", options);
@@ -68,6 +81,8 @@ void add_commands(CLI::App& app, Options& options) {
   one_file(split, options, course);
   split->add_option("--lessons", options.lessons, "how many; the course's own where left out")->check(CLI::Range(1, 200));
   split->add_flag("--write", options.write, "replace the file");
+
+  add_mistake(app, options, course);
 
   auto* tidy = command(app, "tidy", "Print the file in its canonical form, comments kept", "tellekant tidy frost.course.toml --write", options);
   one_file(tidy, options, course);

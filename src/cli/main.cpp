@@ -14,6 +14,7 @@ int main(int count, char** arguments) {
                                                                         {"handouts", cli::run_handouts},
                                                                         {"calendar", cli::run_calendar},
                                                                         {"split", cli::run_split},
+                                                                        {"mistake", cli::run_mistake},
                                                                         {"supplies", cli::run_supplies},
                                                                         {"tidy", cli::run_tidy},
                                                                         {"new", cli::run_new}};

@@ -9,8 +9,16 @@ namespace cli {
 
 enum ExitCode { fine = 0, stopped = 1, bad_call = 2, not_written = 3 };
 
+/// mistake: what a student did; stitches count from 1.
+struct MistakeMade {
+  std::string part;
+  int pass = 1, place = 1, from = 1;
+  std::optional<int> done;
+  std::vector<std::string> off;  ///< "1 E"
+};
+
 struct Options {
-  std::string command;             ///< check, plan, handouts, calendar, supplies, split, tidy, new
+  std::string command;             ///< check, plan, handouts, calendar, supplies, split, mistake, tidy, new
   std::vector<std::string> files;  ///< one, or several for check
   std::string into;                ///< handouts: the folder
   std::optional<int> lesson;
@@ -26,6 +34,7 @@ struct Options {
   std::optional<std::string> language;  ///< of pages and lists; the course's own where absent
   std::optional<int> lessons;  ///< split: how many
   bool write = false;          ///< tidy, split
+  MistakeMade mistake;
   bool quiet = false, verbose = false;
 };
 
@@ -42,6 +51,7 @@ int run_handouts(const Options& options);
 int run_calendar(const Options& options);
 int run_split(const Options& options);
 int run_supplies(const Options& options);
+int run_mistake(const Options& options);
 int run_tidy(const Options& options);
 int run_new(const Options& options);
 

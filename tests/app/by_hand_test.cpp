@@ -1,5 +1,8 @@
 // Drawing, moving and shaping with real mouse and key events; what is compared is the course file.
+#include <algorithm>
+
 #include "app/empty_cloth.h"
+#include "app/panels.h"
 #include "picture/table.h"
 
 namespace {
@@ -187,4 +190,21 @@ TEST_CASE("the counts to be sure on the screen are those of the pages: an octago
   REQUIRE(tables[0].rows.back().numbers.size() == 2);
   CHECK(tables[0].rows.back().numbers[0] + tables[0].rows.back().numbers[1] == 212);
   CHECK(tables[0].rows.back().numbers[0] - tables[0].rows.back().numbers[1] == 4);  // an octagon's outer row has 4 more (geometry)
+}
+
+TEST_CASE("a mistake is taken in where the needle stands; what was said goes when the needle moves; the left hand sees the mirror image") {
+  Windowless w(frost);
+  w.desk->walk.step = 30;
+  app::take_in_mistake(*w.desk, cloth::Way::E);
+  w.frames(2);
+  const std::vector<std::string> right = w.desk->mistake.said;
+  REQUIRE(!right.empty());
+  CHECK(std::any_of(right.begin(), right.end(), [](const std::string& s) { return s.find("unpick 40 stitches: the last right one is stitch 30") != std::string::npos; }));
+  w.desk->hand = say::Hand::left;
+  app::take_in_mistake(*w.desk, cloth::Way::W);  // to the left as she sees it is E of the chart
+  REQUIRE(w.desk->mistake.said.size() == right.size());
+  CHECK(w.desk->mistake.said.front() == right.front());  // the stitches that miss each other are the same; where to count from is mirrored
+  w.desk->walk.step = 31;
+  w.frames(2);
+  CHECK(w.desk->mistake.step == 30);
 }

@@ -121,16 +121,36 @@ TEST_CASE("new makes a course that checks without a snag, and never overwrites")
   CHECK(bytes_of(folder / "mine.course.toml") == "mine");
 }
 
+TEST_CASE("mistake: sentences on standard output, exit 1 where it matters; what is not there is a wrong call") {
+  const TestFolder folder;
+  put(folder, "a.course.toml", small_course);
+  const Said whole = call(folder, "mistake a.course.toml --part ring --from 1 --off '1 E'");
+  CHECK(whole.code == 0);  // nothing else is stitched: it may lie one thread further on
+  CHECK(whole.out.find("It does not matter") == 0);
+  const Said bent = call(folder, "mistake a.course.toml --part ring --from 6 --done 10 --off '1 E' '1 S'");
+  CHECK(bent.code == 1);
+  CHECK(bent.out.find("unpick 5 stitches: the last right one is stitch 5.") != std::string::npos);
+  CHECK(bent.err == "");
+  for (const char* wrong : {"--part rings --from 1 --off '1 E'", "--part ring --from 21 --off '1 E'", "--part ring --from 1 --off '1 NE'",
+                            "--part ring --from 1 --off E", "--part ring --from 5 --done 4 --off '1 E'", "--part ring --from 1 --off '1 E' '1 W'"}) {
+    const Said said = call(folder, std::string("mistake a.course.toml ") + wrong);
+    INFO(wrong);
+    CHECK(said.code == 2);
+    CHECK(said.out == "");
+    CHECK(said.err != "");
+  }
+}
+
 TEST_CASE("calls that are wrong exit with 2 and say why; help and version with 0") {
   const TestFolder folder;
-  for (const char* wrong : {"", "chck x", "plan", "plan x --hand middle", "handouts x", "handouts x --into y --dpi 20", "handouts x --into y --as pdf", "calendar x"}) {
+  for (const char* wrong : {"", "chck x", "plan", "plan x --hand middle", "handouts x", "handouts x --into y --dpi 20", "handouts x --into y --as pdf", "calendar x", "mistake x", "mistake x --part ring --from 0 --off \"1 E\""}) {
     const Said said = call(folder, wrong);
     INFO(wrong);
     CHECK(said.code == 2);
     CHECK(said.out == "");
     CHECK(said.err != "");
   }
-  for (const char* command : {"", "check ", "plan ", "handouts ", "tidy ", "new "}) {
+  for (const char* command : {"", "check ", "plan ", "handouts ", "mistake ", "tidy ", "new "}) {
     const Said help = call(folder, std::string(command) + "--help");
     CHECK(help.code == 0);
     CHECK(help.out.find("Example:\n  tellekant") != std::string::npos);
