@@ -81,6 +81,7 @@ struct PagePreview {
   int page = 0, pages = 0;
   void* texture = nullptr;
   float width = 1, height = 1;  ///< its shape
+  float foot = 0;  ///< how high what stood under it was in the last frame, px
 };
 
 /// The answers of a new course, as they are being typed.

@@ -37,7 +37,7 @@ std::string names_of_chosen(const Desk& desk) {
 void some_of(Desk& desk, float wide) {
   PrintChoice& print = desk.print;
   ImGui::SetNextItemWidth(wide);
-  if (!ImGui::BeginCombo("##forms", names_of_chosen(desk).c_str())) return;
+  if (!ImGui::BeginCombo("##forms", names_of_chosen(desk).c_str(), ImGuiComboFlags_HeightLargest)) return;
   for (const auto& [form, key] : forms) {
     bool on = chosen(print, form);
     if (!ImGui::Checkbox(desk.say(key).c_str(), &on)) continue;

@@ -119,13 +119,14 @@ void page_panel(Desk& desk, float width, float height) {
     desk.preview.page = 0;
     draw_page(desk);
   }
-  const float foot = height_of(7, 0);
-  const ImVec2 room{ImGui::GetContentRegionAvail().x, ImGui::GetContentRegionAvail().y - foot};
+  const float end = ImGui::GetCursorPosY() + ImGui::GetContentRegionAvail().y;
+  const ImVec2 room{ImGui::GetContentRegionAvail().x, ImGui::GetContentRegionAvail().y - std::max(desk.preview.foot, height_of(3, 0))};
   const float fit = std::min(room.x / desk.preview.width, room.y / desk.preview.height);
   const ImVec2 size{desk.preview.width * fit, desk.preview.height * fit};
   ImGui::SetCursorPosX(ImGui::GetCursorPosX() + (room.x - size.x) / 2);
   if (desk.preview.texture) ImGui::Image(desk.preview.texture, size, {0, 0}, {1, 1}, {1, 1, 1, 1}, paint4(desk.theme.line));
   else ImGui::Dummy(size);
+  const float foot = ImGui::GetCursorPosY();
   if (ImGui::Button(desk.say("desk.page-before").c_str())) turn_to(desk, desk.preview.page - 1);
   ImGui::SameLine();
   ImGui::TextUnformatted(fmt::format("{} / {}", desk.preview.page + 1, desk.preview.pages).c_str());
@@ -146,6 +147,7 @@ void page_panel(Desk& desk, float width, float height) {
     if (desk.writing) writing_line(desk);
     else ImGui::TextUnformatted(desk.message.c_str());
   }
+  desk.preview.foot = std::min(ImGui::GetCursorPosY() - foot, end / 2);
   ImGui::EndPopup();
 }
 

@@ -1,6 +1,8 @@
 // The course's name, whether it is saved, and what can be done with it.
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "app/panels.h"
 
 namespace app {
@@ -54,6 +56,8 @@ std::string name_of(const Desk& desk) {
 }  // namespace
 
 void top_bar(Desk& desk, Area area) {
+  // The bar of menus is as high as a line with its frame: the frame fills the area, so the line stands in its middle.
+  ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, {ImGui::GetStyle().FramePadding.x, std::max(0.0F, (area.h - ImGui::GetFontSize()) / 2)});
   begin_area("top", area, paint(desk.theme.panel), ImGuiWindowFlags_MenuBar);
   if (ImGui::BeginMenuBar()) {
     ImGui::PushFont(desk.fonts.bold);
@@ -71,6 +75,7 @@ void top_bar(Desk& desk, Area area) {
     if (ImGui::MenuItem(desk.say("desk.keys").c_str(), "F1")) desk.asking = Asking::keys;
     ImGui::EndMenuBar();
   }
+  ImGui::PopStyleVar();
   ImGui::End();
 }
 
