@@ -9,6 +9,12 @@ namespace {
 
 constexpr std::size_t most_new = 2;
 
+/// Bars and fillings are techniques of their own.
+std::string technique(const course::Part& part, const course::WorkItem& work) {
+  if (work.stage == course::Stage::bars) return "bars";
+  return work.stage == course::Stage::fillings ? "fillings" : part.kind;
+}
+
 std::string joined(const std::vector<std::string>& names) {
   std::string all;
   for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
@@ -23,7 +29,7 @@ void new_techniques(const course::Course& course, const plan::Plan&, Snags& snag
     std::vector<std::string> fresh;
     for (const course::WorkItem& work : course.lessons[i].work) {
       if (work.part < 0) continue;
-      const std::string& kind = course.parts[work.part].kind;
+      const std::string kind = technique(course.parts[work.part], work);
       if (std::find(seen.begin(), seen.end(), kind) != seen.end()) continue;
       seen.push_back(kind);
       fresh.push_back(kind);

@@ -25,7 +25,7 @@ void nothing_to_show(const course::Course& course, const plan::Plan& plan, Snags
   for (const plan::LessonPlan& lesson : plan.lessons) {
     if (lesson.number > static_cast<int>(course.lessons.size())) return;  // parted by the program, which weighs it
     const auto shows = [&](std::pair<int, int> where) { return finishes_something(plan, where); };
-    const bool other_work = !lesson.cuttings.empty() || std::any_of(lesson.work.begin(), lesson.work.end(), [](const std::string& work) {
+    const bool other_work = !lesson.cuttings.empty() || !lesson.routes.empty() || std::any_of(lesson.work.begin(), lesson.work.end(), [](const std::string& work) {
       return work == "wash" || work == "cut out";
     });
     if (lesson.sections.empty() || other_work || std::any_of(lesson.sections.begin(), lesson.sections.end(), shows)) continue;

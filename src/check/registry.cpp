@@ -21,6 +21,7 @@ const std::vector<Rule>& rules() {
       {"cutting", cutting},
       {"cutting-order", cutting_order},
       {"edge-order", edge_order},
+      {"bars-order", bars_order},
   };
   return all;
 }

@@ -10,7 +10,8 @@ using Snags = std::vector<Snag>;
 /// What the kinds themselves found questionable while a part was worked out: row-shrinks, row-crosses-itself, edge-crosses-itself, blocks-overlap,
 /// image-lies-over.
 void doubts(const course::Course&, const plan::Plan&, Snags&);
-/// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons.
+/// What planning found: work-doubled, begin-at-missed, count-from-missing, too-many-lessons,
+/// stage-doubled, stage-beyond, filling-nowhere, filling-does-not-fit.
 void findings(const course::Course&, const plan::Plan&, Snags&);
 /// Work behind the cutting out: stitching (cut-out-last), the wash (cut-out-unwashed); stitching behind the wash (wash-early); either of the
 /// two a second time (finish-doubled).
@@ -41,5 +42,8 @@ void cutting_order(const course::Course&, const plan::Plan&, Snags&);
 
 /// An edge on the other side of the cutting than the teacher's habit says: edge-after-cutting, edge-before-cutting.
 void edge_order(const course::Course&, const plan::Plan&, Snags&);
+/// The order of cutting, bars and fillings: bars-before-cutting, fillings-before-cutting, fillings-before-bars, bars-out-of-turn,
+/// fillings-out-of-turn; what no lesson works: bars-in-no-lesson, fillings-in-no-lesson.
+void bars_order(const course::Course&, const plan::Plan&, Snags&);
 
 }  // namespace check

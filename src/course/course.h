@@ -70,12 +70,16 @@ struct Part {
 /// Where a part's key stands in the file, or the part's name where it was not written.
 Place place_of(const Part& part, std::string_view key);
 
-/// One entry of a lesson's `work`: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46".
+/// What is done to cloth that is cut, in this order.
+enum class Stage { cut, bars, fillings };
+
+/// One entry of a lesson's `work`: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46", "heart / bars / 1..8".
 struct WorkItem {
   std::string text;              ///< as written
   int part = -1;                 ///< index in parts; -1 for `wash` and `cut out`
   std::optional<int> pass;       ///< 1..; absent: all passes
-  std::optional<int> first, last;///< stitches in planned order, counted from 1; absent: all
+  std::optional<Stage> stage;    ///< of a part that is cut; absent: all of them
+  std::optional<int> first, last;///< stitches, bars or fillings in planned order, counted from 1; absent: all
   Place place;
 };
 

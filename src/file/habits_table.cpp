@@ -58,12 +58,12 @@ void read_speeds(const TableReader& habits_table, course::Habits& habits) {
   const auto site = table_at(entry, "[habits.stitches_a_minute]", habits_table.faults());
   if (!site) return;
   const TableReader table(*site, habits_table.faults());
-  for (const std::string& kind : kind_names()) {
+  for (const std::string& kind : speed_names()) {
     double speed = 0;
     table.number(kind, 0.1, 100, speed);
     if (speed > 0) habits.stitches_a_minute[kind] = speed;
   }
-  table.refuse_others(kind_names());
+  table.refuse_others(speed_names());
 }
 
 void read_count_cost(const TableReader& habits_table, course::CountCost& cost) {

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "file/filling_rules.h"
 #include "file/repeat_keys.h"
 #include "file/schema.h"
 #include "file/table_reader.h"
@@ -112,6 +113,7 @@ std::optional<stitch::Value> read_kind_value(const Node& node, const stitch::Key
     case stitch::KeyType::wholes:
       return wrapped(read_items(node, "a list of whole numbers, e.g. [2, 3, 4, 3, 2]", faults,
                                 [&](const Node& item) { return read_whole(item, key.least, key.most, faults); }));
+    case stitch::KeyType::fillings: return wrapped(read_fillings(node, faults));
     case stitch::KeyType::word: {
       const Keys words(key.words.begin(), key.words.end());
       const auto index = read_word(node, words, faults);
@@ -132,6 +134,7 @@ std::string example(const stitch::KeySpec& key) {
     case stitch::KeyType::whole_or_word: return one_of(Keys(key.words.begin(), key.words.end()));
     case stitch::KeyType::holes: return "[[x, y]], a list of holes";
     case stitch::KeyType::wholes: return "[...], a list of whole numbers";
+    case stitch::KeyType::fillings: return "[{ kind = \"dove's eye\" }]";
   }
   return {};
 }
@@ -148,17 +151,9 @@ bool read_kind_values(const TableReader& table, const stitch::Kind& kind, course
   return table.faults().size() == before;
 }
 
-/// Keys that are neither the part's nor its kind's. Where the kind is not known only keys of later versions are told.
+/// Keys that are neither the part's nor its kind's.
 void refuse_part_keys(const TableReader& table, const stitch::Kind* kind) {
-  const Keys known = kind ? part_keys(*kind) : part_keys();
-  const std::string all = fmt::format("a key of {}: {}", table.site().name, fmt::join(known, ", "));
-  const auto later = [&](const std::string& key) {
-    return is_later_key(key) && std::find(known.begin(), known.end(), key) == known.end();
-  };
-  for (const Entry& entry : table.site().table->entries)
-    if (later(entry.key))
-      table.faults().add_key(entry, fmt::format("the key {}, {}", shown(entry.key), not_offered), all);
-  if (kind) table.refuse_others(known, later);
+  if (kind) table.refuse_others(part_keys(*kind));
 }
 
 /// Lets the kind work it out; its faults are put in their places. True where there are none.

@@ -8,17 +8,17 @@
 namespace file {
 namespace {
 
-void read_turn(const Node& node, stitch::Repeat& repeat, FaultList& faults) {
+void read_turn(const Node& node, int& into, FaultList& faults) {
   const std::int64_t* turn = node.as<std::int64_t>();
   if (turn && (*turn == 2 || *turn == 4))
-    repeat.turn = static_cast<int>(*turn);
+    into = static_cast<int>(*turn);
   else
     faults.add(node, turn ? fmt::format("the number {}", *turn) : kind_of_value(node), "4 (quarter turns) or 2 (a half turn)");
 }
 
-void read_mirror(const Node& node, stitch::Repeat& repeat, FaultList& faults) {
+void read_mirror(const Node& node, std::string& into, FaultList& faults) {
   const std::vector<std::string> words{"x", "y", "xy"};
-  if (const auto index = read_word(node, words, faults)) repeat.mirror = words[*index];
+  if (const auto index = read_word(node, words, faults)) into = words[*index];
 }
 
 /// Of a middle that quarter turns do not fit, two near ones that they do.
@@ -31,11 +31,15 @@ void refuse_middle(const Node& node, const stitch::Repeat& repeat, FaultList& fa
 
 }  // namespace
 
+void read_images(const TableReader& table, int& turn, std::string& mirror) {
+  if (const Node* node = table.find("turn")) read_turn(*node, turn, table.faults());
+  if (const Node* node = table.find("mirror")) read_mirror(*node, mirror, table.faults());
+}
+
 bool read_repeat(const TableReader& table, stitch::Repeat& repeat) {
   const std::size_t before = table.faults().size();
   const Node *turn = table.find("turn"), *mirror = table.find("mirror"), *about = table.find("about");
-  if (turn) read_turn(*turn, repeat, table.faults());
-  if (mirror) read_mirror(*mirror, repeat, table.faults());
+  read_images(table, repeat.turn, repeat.mirror);
   if ((turn || mirror) && !about) table.require("about", "about = [x, y], the middle of the repeat, in whole or half threads");
   if (!turn && !mirror && about)
     table.faults().add(*about, "a middle with nothing to repeat about it", "turn = 4 or mirror = \"x\" beside it, or no about");

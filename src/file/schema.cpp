@@ -1,21 +1,6 @@
 #include "file/schema.h"
 
-#include <algorithm>
-#include <array>
-
 namespace file {
-namespace {
-
-constexpr std::array<std::string_view, 4> later_keys{"bars", "weaves", "picots", "fillings"};
-constexpr std::array<std::string_view, 2> later_stages{"bars", "fillings"};
-
-template <class Words>
-bool among(const Words& words, std::string_view word) {
-  return std::find(words.begin(), words.end(), word) != words.end();
-}
-
-}  // namespace
-
 Keys root_keys() { return {"format", "course", "cloth", "thread", "habits", "part", "lesson"}; }
 
 Keys course_keys() {
@@ -46,6 +31,12 @@ Keys kind_names() {
   return names;
 }
 
+Keys speed_names() {
+  Keys names = kind_names();
+  names.insert(names.end(), {"bars", "fillings"});
+  return names;
+}
+
 Keys part_keys() { return {"name", "kind", "thread", "turn", "mirror", "about", "begin_at", "count_from", "notes"}; }
 
 Keys part_keys(const stitch::Kind& kind) {
@@ -57,8 +48,5 @@ Keys part_keys(const stitch::Kind& kind) {
 }
 
 Keys lesson_keys() { return {"title", "work", "notes", "date", "minutes", "locked"}; }
-
-bool is_later_key(std::string_view key) { return among(later_keys, key); }
-bool is_later_stage(std::string_view stage) { return among(later_stages, stage); }
 
 }  // namespace file

@@ -1,4 +1,4 @@
-// Which tables and keys a course file has, in the order of the reference; what is written down for later versions stands apart.
+// Which tables and keys a course file has, in the order of the reference.
 #pragma once
 
 #include <string>
@@ -18,6 +18,7 @@ Keys thread_keys();
 Keys habits_keys();
 Keys count_cost_keys();
 Keys kind_names();  ///< the kinds of part that this version offers
+Keys speed_names();  ///< what has a speed: the kinds, and the bars and fillings of cutwork
 Keys part_keys();   ///< of every part, whatever its kind
 /// Of a part of that kind: name, kind, thread, the kind's own, the further ones of every part.
 Keys part_keys(const stitch::Kind& kind);
@@ -25,11 +26,5 @@ Keys lesson_keys();
 
 /// The key of the habits with a kind's working length: "cable" gives "cable_length_cm".
 std::string length_key(std::string_view kind);
-
-/// Keys of parts that the format has and this version does not offer yet.
-bool is_later_key(std::string_view key);
-/// Stages of a lesson's work of that sort: bars, fillings.
-bool is_later_stage(std::string_view stage);
-inline constexpr std::string_view not_offered = "not offered by this version";
 
 }  // namespace file

@@ -15,7 +15,7 @@ namespace file {
 /// What later tables need to know of the parts.
 struct PartFacts {
   bool whole = false;         ///< read and worked out without a fault: its passes and stitches are known
-  bool cut = false;           ///< cloth that is cut: its stage is "cut"
+  bool cut = false;           ///< cloth that is cut: its stages are "cut", "bars", "fillings"
   std::vector<int> stitches;  ///< of each pass
 };
 

@@ -103,7 +103,7 @@ class Writer {
     const bool own_key =
         std::any_of(keys.begin(), keys.end(), [&](const std::string& key) { return table_of_habits.find(key) != nullptr; });
     if (own_key || has_header(entry->node, 1)) table(entry, "[habits]", keys);
-    table(table_of_habits.find(sub_tables[0]), "[habits.stitches_a_minute]", kind_names(), 2);
+    table(table_of_habits.find(sub_tables[0]), "[habits.stitches_a_minute]", speed_names(), 2);
     table(table_of_habits.find(sub_tables[1]), "[habits.count_cost]", count_cost_keys(), 2);
   }
 

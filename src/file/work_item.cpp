@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "file/schema.h"
 #include "file/values.h"
 
@@ -99,14 +101,18 @@ class ItemReader {
     if (at < pieces_.size() && fine_) wrong(pieces_[at], "a further stage", "nothing more behind a range");
   }
 
-  /// Cutwork has the stage "cut", and no stitches to count.
+  /// Cutwork has stages of its own. How many bars and fillings there are is not known before it is planned.
   void cut_stages() {
     if (pieces_.size() < 2) return;
-    const Stretch& piece = pieces_[1];
-    if (is_later_stage(piece.text))
-      return wrong(piece.offset, piece.text.size(), fmt::format("the stage {}, {}", shown(piece.text), not_offered), "the stage \"cut\"");
-    if (piece.text != "cut") return wrong(piece, "the stage", "the stage \"cut\"");
-    if (pieces_.size() > 2) wrong(pieces_[2], "a further stage", "nothing more behind \"cut\"");
+    const Keys stages{"cut", "bars", "fillings"};
+    const auto stage = std::find(stages.begin(), stages.end(), pieces_[1].text);
+    if (stage == stages.end())
+      return wrong(pieces_[1], "the stage", fmt::format("a stage: {}", one_of(stages)), reading_.faults.nearest(pieces_[1].text, stages));
+    item_.stage = static_cast<course::Stage>(stage - stages.begin());
+    counted_ = *stage;
+    if (pieces_.size() > 2 && *stage == "cut") return wrong(pieces_[2], "a further stage", "nothing more behind \"cut\"");
+    if (pieces_.size() > 2) range(pieces_[2]);
+    if (pieces_.size() > 3 && fine_) wrong(pieces_[3], "a further stage", "nothing more behind a range");
   }
 
   void pass(const Stretch& piece) {
@@ -130,11 +136,11 @@ class ItemReader {
     if (piece.text.substr(dots, 2) != ".." || last.length == 0 || last.offset + last.length != piece.text.size()) return not_a_range(piece);
     item_.first = first.value;
     item_.last = last.value;
-    if (first.value < 1) return wrong(piece.offset, first.length, "the stitch 0", "stitches counted from 1");
+    if (first.value < 1) return wrong(piece.offset, first.length, counted_.empty() ? "the stitch 0" : "the number 0", fmt::format("{} counted from 1", counted_.empty() ? "stitches" : counted_));
     if (last.value < first.value)
-      return wrong(piece.offset + last.offset, last.length, fmt::format("the stitch {} as last", last.value),
-                   fmt::format("the first stitch, {}, or a later one", first.value));
-    if (facts_.whole && fine_) check_range(piece, last);
+      return wrong(piece.offset + last.offset, last.length, fmt::format("the {} {} as last", counted_.empty() ? "stitch" : "number", last.value),
+                   fmt::format("the first {}, {}, or a later one", counted_.empty() ? "stitch" : "number", first.value));
+    if (facts_.whole && fine_ && !facts_.cut) check_range(piece, last);
   }
 
   void check_range(const Stretch& piece, const Number& last) {
@@ -151,10 +157,9 @@ class ItemReader {
   }
 
   void not_a_range(const Stretch& piece) {
-    const std::string expected =
-        item_.pass ? "a range of stitches, e.g. \"1..20\"" : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"";
-    if (is_later_stage(piece.text))
-      return wrong(piece.offset, piece.text.size(), fmt::format("the stage {}, {}", shown(piece.text), not_offered), expected);
+    const std::string expected = !counted_.empty() ? fmt::format("a range of {}, e.g. \"1..8\"", counted_)
+                                 : item_.pass      ? "a range of stitches, e.g. \"1..20\""
+                                                   : "a pass, e.g. \"pass 1\", or a range of stitches, e.g. \"1..20\"";
     wrong(piece, "the stage", expected, likely_range(piece.text));
   }
 
@@ -172,6 +177,7 @@ class ItemReader {
   std::vector<Stretch> pieces_;
   course::WorkItem item_;
   PartFacts facts_;
+  std::string counted_;  ///< of cutwork: what a range counts
   bool fine_ = true;
 };
 

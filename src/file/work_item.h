@@ -1,4 +1,4 @@
-// One entry of a lesson's work: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46", "heart / cut", "wash", "cut out".
+// One entry of a lesson's work: "ring", "ring / 1..70", "border / pass 2", "border / pass 1 / 1..46", "heart / bars / 1..8", "wash", "cut out".
 #pragma once
 
 #include <optional>

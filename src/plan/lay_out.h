@@ -11,6 +11,9 @@
 
 namespace plan {
 
+/// What is done where a student stops: a whole pass, a side or a thread, or none of them.
+enum class Stop { pass, leg, within };
+
 class LayOut {
  public:
   /// With lessons in the course, those that are locked keep their work and the others are filled anew.
@@ -20,6 +23,8 @@ class LayOut {
   void add(int lot, const trail::Trail& trail, const stitch::Pass& pass, const std::string& kind, std::pair<int, int> stitches);
   /// Work that is not parted: a cutting.
   void add_whole(int lot, double minutes, const std::string& technique);
+  /// One of several things worked one after another: item k of the lot, counted from 0. `stop`: how it is to put the work down behind it.
+  void add_step(int lot, int k, double minutes, const std::string& technique, Stop stop);
   /// The lots added from now on must not lie before `earliest` nor behind `latest`.
   void between(int earliest, int latest);
   /// What lay where before, so that little moves: the lesson of that lot's stitch, 0 for none.

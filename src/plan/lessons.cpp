@@ -6,6 +6,7 @@
 #include "course/calendar.h"
 #include "plan/counts.h"
 #include "plan/lay_out.h"
+#include "plan/routes.h"
 
 namespace plan {
 namespace {
@@ -32,6 +33,8 @@ int how_many(const course::Course& course, const Plan& plan) {
   for (const auto& trail : plan.trails)
     for (const auto& section : trail.sections) n = std::max(n, section.lesson);
   for (const PartCutting& cut : plan.cuttings) n = std::max(n, cut.lesson);
+  for (const PartRoute& route : plan.routes)
+    for (const auto& section : route.sections) n = std::max(n, section.lesson);
   return n;
 }
 
@@ -39,9 +42,9 @@ double thread_mm(const course::Course& course, const guide::PlacedTrail& trail, 
   return cloth::mm(trail::thread_of(trail.trail, first, last), course.cloth.count) * (1 + course.choices.habits.take_up);
 }
 
-int lengths_in(const trail::Trail& trail, int first, int last) {
-  const auto begun = std::count_if(trail.ends.begin(), trail.ends.end(), [&](int k) { return first <= k && k <= last; });
-  const bool goes_on = std::find(trail.ends.begin(), trail.ends.end(), first) == trail.ends.end();
+int lengths_in(const std::vector<int>& ends, int first, int last) {
+  const auto begun = std::count_if(ends.begin(), ends.end(), [&](int k) { return first <= k && k <= last; });
+  const bool goes_on = std::find(ends.begin(), ends.end(), first) == ends.end();
   return static_cast<int>(begun) + (goes_on ? 1 : 0);
 }
 
@@ -70,7 +73,7 @@ void add_section(const course::Course& course, const Plan& plan, const Use& use,
   lesson.stitches += n;
   lesson.minutes += n / speed(course, part.kind);
   lesson.thread_mm[part.thread] += thread_mm(course, trail, section.first, section.last);
-  lesson.lengths[part.thread] += lengths_in(trail.trail, section.first, section.last);
+  lesson.lengths[part.thread] += lengths_in(trail.trail.ends, section.first, section.last);
 }
 
 void add_cutting(const course::Course& course, const Plan& plan, int c, LessonPlan& lesson) {
@@ -79,6 +82,31 @@ void add_cutting(const course::Course& course, const Plan& plan, int c, LessonPl
   lesson.work.push_back(part.name + " / cut");
   lesson.cuttings.push_back(c);
   lesson.minutes += static_cast<double>(cut.cutting.cuts.size()) / speed(course, part.kind);
+}
+
+void add_route(const course::Course& course, const Plan& plan, std::pair<int, int> where, LessonPlan& lesson) {
+  const PartRoute& route = plan.routes[static_cast<std::size_t>(where.first)];
+  const guide::Section& section = route.sections[static_cast<std::size_t>(where.second)];
+  if (route.items.empty()) return;  // withheld
+  const course::Part& part = course.parts[route.part];
+  lesson.work.push_back(work_text(course, route, section.first, section.last));
+  lesson.routes.push_back(where);
+  const auto minutes = minutes_of(course, route);
+  for (int i = section.first; i <= section.last; ++i) lesson.minutes += minutes[static_cast<std::size_t>(i)];
+  lesson.thread_mm[part.thread] += cloth::mm(route.threads(section.first, section.last), course.cloth.count) * (1 + course.choices.habits.take_up);
+  lesson.lengths[part.thread] += lengths_in(route.lengths, section.first, section.last);
+}
+
+/// The lesson's stretches of routes, in the order of its work.
+std::vector<std::pair<int, int>> routes_in(const Plan& plan, int lesson) {
+  std::vector<std::pair<int, std::pair<int, int>>> in;
+  for (std::size_t r = 0; r < plan.routes.size(); ++r)
+    for (std::size_t s = 0; s < plan.routes[r].sections.size(); ++s)
+      if (plan.routes[r].sections[s].lesson == lesson) in.push_back({plan.routes[r].sections[s].item, {static_cast<int>(r), static_cast<int>(s)}});
+  std::stable_sort(in.begin(), in.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<std::pair<int, int>> routes;
+  for (const auto& [item, where] : in) routes.push_back(where);
+  return routes;
 }
 
 void from_written(const course::Course& course, const course::Lesson& written, LessonPlan& lesson) {
@@ -108,6 +136,7 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     lesson.work = work_of(course, passes, plan, uses[i]);
     for (int c = 0; c < static_cast<int>(plan.cuttings.size()); ++c)
       if (plan.cuttings[static_cast<std::size_t>(c)].lesson == i + 1) add_cutting(course, plan, c, lesson);
+    for (const auto& where : routes_in(plan, i + 1)) add_route(course, plan, where, lesson);
     if (i < static_cast<int>(course.lessons.size())) from_written(course, course.lessons[i], lesson);
     plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
     plan.lessons.push_back(std::move(lesson));

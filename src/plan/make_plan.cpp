@@ -11,6 +11,7 @@
 #include "plan/lessons.h"
 #include "plan/missed.h"
 #include "plan/plan.h"
+#include "plan/routes.h"
 #include "plan/schedule.h"
 #include "plan/supplies.h"
 
@@ -28,10 +29,12 @@ class Maker {
     passes_ = passes_of(course_);
     trail_of_.assign(passes_.size(), -1);
     plan_.cuttings = cuttings_of(course_);
+    plan_.routes = routes_of(course_, plan_.cuttings, plan_.findings);
     lessons_ == Lessons::split_again || course_.lessons.empty() ? plan_split() : plan_as_written();
     if (stop_.stop_requested()) return base::trouble(base::TroubleKind::cancelled, "planning was stopped");
     order_by_part();
     plan_cuttings(course_, plan_);
+    withhold_routes(plan_);
     count_in_all(course_, *on_cloth_, stop_, plan_);
     lessons_of(course_, passes_, plan_);
     plan_.checkpoints = checkpoints(course_, plan_);
@@ -87,7 +90,7 @@ class Maker {
   }
 
   void plan_as_written() {
-    schedule_written(course_, passes_, plan_.cuttings, plan_.findings);
+    schedule_written(course_, passes_, plan_);
     std::vector<std::size_t> order(passes_.size());
     std::iota(order.begin(), order.end(), 0U);
     const auto begins = [&](std::size_t i) {
@@ -104,14 +107,14 @@ class Maker {
 
   /// Trails first, in the craft's order; then their stretches are given to lessons, and what is on the cloth when is put right.
   void plan_split() {
-    schedule_written(course_, passes_, plan_.cuttings, plan_.findings, Which::locked);
+    schedule_written(course_, passes_, plan_, Which::locked);
     LayOut lay_out(course_);
     remember_lessons(lay_out);
     const std::vector<std::size_t> order = lots_in_craft_order();
     for (std::size_t n = 0; n < order.size(); ++n) {
       if (stop_.stop_requested()) return;
       const std::size_t lot = order[n];
-      lot < passes_.size() ? add_pass(lay_out, lot, static_cast<int>(n)) : add_cutting(lay_out, lot);
+      lot < passes_.size() ? add_pass(lay_out, lot, static_cast<int>(n)) : lot < first_route() ? add_cutting(lay_out, lot) : add_route(lay_out, lot);
     }
     lay_out.split();
     on_cloth_.emplace(course_, std::vector<guide::PlacedTrail>{});
@@ -138,11 +141,30 @@ class Maker {
     lay_out.add_whole(static_cast<int>(lot), static_cast<double>(cut.cutting.cuts.size()) / speed(course_, kind), kind);
   }
 
-  /// Passes by their index; behind them the cuttings.
+  std::size_t first_route() const { return passes_.size() + plan_.cuttings.size(); }
+  PartRoute& route_of(std::size_t lot) { return plan_.routes[lot - first_route()]; }
+
+  /// What no locked lesson has of it.
+  void add_route(LayOut& lay_out, std::size_t lot) {
+    const PartRoute& route = route_of(lot);
+    lay_out.between(1, course::lesson_limit + 1);
+    const std::vector<double> minutes = minutes_of(course_, route);
+    std::vector<bool> taken(minutes.size(), false);
+    for (const guide::Section& section : route.sections) std::fill(taken.begin() + section.first, taken.begin() + section.last + 1, true);
+    const std::string name = route.stage == course::Stage::bars ? "bars" : "fillings";
+    for (std::size_t i = 0; i < minutes.size(); ++i) {
+      if (taken[i]) continue;
+      const bool thread_ends = std::binary_search(route.starts.begin(), route.starts.end(), static_cast<int>(i) + 1);
+      lay_out.add_step(static_cast<int>(lot), static_cast<int>(i), minutes[i], name, i + 1 == minutes.size() ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
+    }
+  }
+
+  /// Passes by their index; behind them the cuttings, then bars and fillings.
   std::vector<std::size_t> lots_in_craft_order() const {
     std::vector<std::vector<std::size_t>> of_part(course_.parts.size());
     for (std::size_t i = 0; i < passes_.size(); ++i) of_part[passes_[i].part].push_back(i);
     for (std::size_t c = 0; c < plan_.cuttings.size(); ++c) of_part[plan_.cuttings[c].part].push_back(passes_.size() + c);
+    for (std::size_t r = 0; r < plan_.routes.size(); ++r) of_part[plan_.routes[r].part].push_back(first_route() + r);
     std::vector<std::size_t> order;
     for (const int part : craft_order(course_)) order.insert(order.end(), of_part[part].begin(), of_part[part].end());
     return order;
@@ -152,17 +174,25 @@ class Maker {
   void remember_lessons(LayOut& lay_out) const {
     if (course_.lessons.empty()) return;
     std::vector<PassOf> before = passes_of(course_);
-    std::vector<PartCutting> cuttings = plan_.cuttings;
-    for (PartCutting& cut : cuttings) cut.lesson = 0;
-    std::vector<Finding> known_already;
-    schedule_written(course_, before, cuttings, known_already);
+    Plan written;
+    written.cuttings = plan_.cuttings;
+    written.routes = plan_.routes;
+    for (PartCutting& cut : written.cuttings) cut.lesson = 0;
+    for (PartRoute& route : written.routes) route.sections.clear(), route.places.clear();
+    schedule_written(course_, before, written);
     for (std::size_t i = 0; i < before.size(); ++i) {
       std::vector<int> lesson(static_cast<std::size_t>(before[i].stitches), 0);
       for (const guide::Section& section : before[i].sections)
         std::fill(lesson.begin() + section.first, lesson.begin() + section.last + 1, section.lesson);
       lay_out.remember(static_cast<int>(i), std::move(lesson));
     }
-    for (std::size_t c = 0; c < cuttings.size(); ++c) lay_out.remember(static_cast<int>(before.size() + c), {cuttings[c].lesson});
+    for (std::size_t c = 0; c < written.cuttings.size(); ++c) lay_out.remember(static_cast<int>(before.size() + c), {written.cuttings[c].lesson});
+    for (std::size_t r = 0; r < written.routes.size(); ++r) {
+      std::vector<int> lesson(written.routes[r].items.size(), 0);
+      for (const guide::Section& section : written.routes[r].sections)
+        std::fill(lesson.begin() + section.first, lesson.begin() + section.last + 1, section.lesson);
+      lay_out.remember(static_cast<int>(first_route() + r), std::move(lesson));
+    }
   }
 
   /// What no locked lesson has, each stretch between the locked work of its part before and after it.
@@ -195,6 +225,7 @@ class Maker {
   }
 
   void put_right(const LayOut& lay_out, std::size_t i) {
+    if (i >= first_route()) return add_sections(lay_out, i, route_of(i).sections);
     if (i >= passes_.size()) {
       PartCutting& cut = cutting_of(i);
       if (cut.lesson > 0) return;
@@ -204,12 +235,16 @@ class Maker {
       return;
     }
     auto& sections = passes_[i].sections;
-    const auto free = lay_out.sections(static_cast<int>(i));
-    sections.insert(sections.end(), free.begin(), free.end());
-    std::sort(sections.begin(), sections.end(), [](const guide::Section& a, const guide::Section& b) { return a.first < b.first; });
+    add_sections(lay_out, i, sections);
     guide::PlacedTrail& trail = plan_.trails[trail_of_[i]];
     trail.sections = sections;
     on_cloth_->add(trail);
+  }
+
+  static void add_sections(const LayOut& lay_out, std::size_t lot, std::vector<guide::Section>& sections) {
+    const auto free = lay_out.sections(static_cast<int>(lot));
+    sections.insert(sections.end(), free.begin(), free.end());
+    std::sort(sections.begin(), sections.end(), [](const guide::Section& a, const guide::Section& b) { return a.first < b.first; });
   }
 
   void tell_of_split() {

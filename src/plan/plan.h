@@ -9,7 +9,7 @@
 
 #include "base/result.h"
 #include "course/course.h"
-#include "cutwork/cutting.h"
+#include "cutwork/needlework.h"
 #include "guide/guide.h"
 #include "guide/tell_tales.h"
 
@@ -38,6 +38,7 @@ struct LessonPlan {
   std::vector<std::string> work;  ///< for the plan: one entry a section
   std::vector<std::pair<int, int>> sections;  ///< (trail, section) in order
   std::vector<int> cuttings;  ///< of plan.cuttings
+  std::vector<std::pair<int, int>> routes;  ///< (route, section) in order: bars and fillings that are worked
   int stitches = 0;
   std::map<std::string, double> thread_mm;  ///< by thread name: path, take-up, without tails
   std::map<std::string, int> lengths;       ///< working lengths begun in it, by thread name; one more where it goes on with one begun before
@@ -93,6 +94,22 @@ struct PartCutting {
   std::vector<Late> late;
 };
 
+/// The bars of one part's openings, or the fillings that are worked once its bars are done, in the order in which they are worked. Nothing is
+/// there where nothing is planned as cut.
+struct PartRoute {
+  int part = -1;
+  int cutting = -1;  ///< of plan.cuttings
+  course::Stage stage = course::Stage::bars;
+  std::vector<cutwork::RouteItem> items;
+  std::vector<int> starts;   ///< items with which a thread is begun: 0 is always there
+  std::vector<int> lengths;  ///< those of them that take a new length; the others go on with what is left of the last
+  std::vector<guide::Section> sections;  ///< first and last item
+  std::vector<course::Place> places;     ///< of the work that names each section, in step; none where the program parts the work
+
+  /// Of the items first..last, in threads of the cloth.
+  double threads(int first, int last) const;
+};
+
 /// What must be bought. Every figure of thread is one student's; `sets` students' worth is bought in all.
 struct Supplies {
   struct Thread {
@@ -134,6 +151,7 @@ struct Plan {
   std::vector<guide::Mark> marks;
   std::vector<guide::CloseUp> close_ups;
   std::vector<PartCutting> cuttings;  ///< in order of part
+  std::vector<PartRoute> routes;      ///< in order of part, bars before fillings
   std::vector<LessonPlan> lessons;
   std::vector<std::vector<CountLine>> counts;  ///< for each lesson
   std::vector<Checkpoint> checkpoints;              ///< by lesson, in the order of its work

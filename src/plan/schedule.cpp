@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "plan/routes.h"
+
 namespace plan {
 namespace {
 
@@ -87,8 +89,7 @@ std::vector<PassOf> passes_of(const course::Course& course) {
   return passes;
 }
 
-void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<PartCutting>& cuttings,
-                      std::vector<Finding>& findings, Which which) {
+void schedule_written(const course::Course& course, std::vector<PassOf>& passes, Plan& plan, Which which) {
   std::vector<std::vector<std::size_t>> of_part(course.parts.size());
   for (std::size_t i = 0; i < passes.size(); ++i) of_part[passes[i].part].push_back(i);
   Cursor cursor;
@@ -96,10 +97,11 @@ void schedule_written(const course::Course& course, std::vector<PassOf>& passes,
     cursor.item = 0;
     for (const course::WorkItem& work : lesson.work) {
       if (work.part < 0 || (which == Which::locked && !lesson.locked)) continue;
-      for (PartCutting& cut : cuttings)
-        if (cut.part == work.part) take_cutting(course, work, cut, cursor, findings);
+      for (PartCutting& cut : plan.cuttings)
+        if (cut.part == work.part && work.stage.value_or(course::Stage::cut) == course::Stage::cut) take_cutting(course, work, cut, cursor, plan.findings);
+      for (PartRoute& route : plan.routes) take_route(course, work, cursor.lesson, cursor.item, route, plan.findings);
       for (const std::size_t i : of_part[work.part])
-        if (!work.pass || *work.pass == passes[i].pass) take(course, work, passes[i], cursor, findings);
+        if (!work.pass || *work.pass == passes[i].pass) take(course, work, passes[i], cursor, plan.findings);
     }
     ++cursor.lesson;
   }

@@ -22,11 +22,10 @@ struct PassOf {
 /// Every pass of every part that can be worked, in order of part, pass and place; no sections yet.
 std::vector<PassOf> passes_of(const course::Course& course);
 
-/// Reads the written lessons into the passes' sections and the cuttings' lessons. A stitch already given to an earlier place is taken out of
+/// Reads the written lessons into the passes' sections, the cuttings' lessons and the routes' sections. A stitch already given to an earlier place is taken out of
 /// the later one, and said. With `locked`, only the lessons that are locked.
 enum class Which { all, locked };
-void schedule_written(const course::Course& course, std::vector<PassOf>& passes, std::vector<PartCutting>& cuttings,
-                      std::vector<Finding>& findings, Which which = Which::all);
+void schedule_written(const course::Course& course, std::vector<PassOf>& passes, Plan& plan, Which which = Which::all);
 
 /// "ring", "border / pass 2", "ring / 1..70": the section as the course file would name it.
 /// Stitches are counted through all places of the part.

@@ -32,6 +32,18 @@ void add_trail(const course::Course& course, const Plan& plan, std::size_t t, Su
   all.cut_mm += length_mm(habits, course.parts[plan.trails[t].part].kind) * static_cast<double>(trail.ends.size());
 }
 
+/// Bars and fillings: all of the path lies on both faces, and counts as front.
+void add_route(const course::Course& course, const PartRoute& route, Supplies::Thread& all) {
+  const course::Habits& habits = course.choices.habits;
+  if (route.items.empty()) return;
+  const double path = cloth::mm(route.threads(0, static_cast<int>(route.items.size()) - 1), course.cloth.count);
+  all.front_mm += path;
+  all.take_up_mm += path * habits.take_up;
+  all.tails_mm += 10 * 2 * habits.tail_cm * static_cast<double>(route.starts.size());
+  all.lengths += static_cast<int>(route.lengths.size());
+  all.cut_mm += length_mm(habits, course.parts[route.part].kind) * static_cast<double>(route.lengths.size());
+}
+
 Supplies::Thread thread_for(const course::Course& course, const Plan& plan, int index) {
   Supplies::Thread all;
   all.names = {course.threads[index].name};
@@ -40,6 +52,8 @@ Supplies::Thread thread_for(const course::Course& course, const Plan& plan, int 
   for (std::size_t t = 0; t < plan.trails.size(); ++t)
     if (course.parts[plan.trails[t].part].thread == course.threads[index].name && !plan.trails[t].trail.stitches.empty())
       add_trail(course, plan, t, all);
+  for (const PartRoute& route : plan.routes)
+    if (course.parts[route.part].thread == course.threads[index].name) add_route(course, route, all);
   return all;
 }
 

@@ -238,6 +238,7 @@ void write_plan(std::ostream& out, const course::Course& course, const plan::Pla
     write_guide(json, course, plan, voice);
     write_checkpoints(json, course, plan);
     write_cutting(json, course, plan);
+    write_routes(json, course, plan);
     json.key("lessons");
     json.array([&] {
       for (const plan::LessonPlan& lesson : plan.lessons) json.object([&] { lesson_of(json, plan, lesson, voice); });

@@ -18,5 +18,7 @@ void write_supplies(Json& json, const course::Course& course, const plan::Plan& 
 
 /// Writes cutting.
 void write_cutting(Json& json, const course::Course& course, const plan::Plan& plan);
+/// Writes routes.
+void write_routes(Json& json, const course::Course& course, const plan::Plan& plan);
 
 }  // namespace publish

@@ -37,6 +37,12 @@ std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson)
       names.push_back(std::move(name));
   for (const int cut : planned.cuttings)
     names.push_back(voice.phrases.say("lesson-title.cut", {{"part", voice.course.parts[plan.cuttings[static_cast<std::size_t>(cut)].part].name}}));
+  for (const auto& [route, section] : planned.routes) {
+    const plan::PartRoute& worked = plan.routes[static_cast<std::size_t>(route)];
+    const char* key = worked.stage == course::Stage::bars ? "lesson-title.bars" : "lesson-title.fillings";
+    std::string name = voice.phrases.say(key, {{"part", voice.course.parts[static_cast<std::size_t>(worked.part)].name}});
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+  }
   if (names.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
   std::string title = names[0];
   for (std::size_t i = 1; i < names.size() && i < 3; ++i)

@@ -50,11 +50,25 @@ std::optional<std::string> with_values(std::string_view text, int number, const 
   return next;
 }
 
+std::string filling_in_toml(const stitch::FillingRule& rule) {
+  using Where = stitch::FillingRule::Where;
+  std::string text = "{ kind = " + file::in_toml(std::string(stitch::filling_names()[static_cast<std::size_t>(rule.kind)])) + ", where = ";
+  text += rule.where == Where::at    ? list_text(rule.at, [](cloth::Hole h) { return file::in_toml(h); })
+          : rule.where == Where::all ? "\"all\""
+                                     : "\"every second\"";
+  if (rule.turn > 1) text += ", turn = " + std::to_string(rule.turn);
+  if (!rule.mirror.empty()) text += ", mirror = " + file::in_toml(rule.mirror);
+  return text + " }";
+}
+
 /// The same place of the design moved: the keys that say where a part lies.
 stitch::Value moved_by(stitch::Value value, cloth::Hole by) {
   if (auto* hole = std::get_if<cloth::Hole>(&value)) *hole = *hole + by;
   if (auto* holes = std::get_if<std::vector<cloth::Hole>>(&value))
     for (cloth::Hole& hole : *holes) hole = hole + by;
+  if (auto* rules = std::get_if<std::vector<stitch::FillingRule>>(&value))
+    for (stitch::FillingRule& rule : *rules)
+      for (cloth::Hole& hole : rule.at) hole = hole + by;
   return value;
 }
 
@@ -100,6 +114,7 @@ std::string value_in_toml(const stitch::Value& value) {
   if (const auto* holes = std::get_if<std::vector<cloth::Hole>>(&value)) return list_text(*holes, [](cloth::Hole h) { return file::in_toml(h); });
   if (const auto* wholes = std::get_if<std::vector<int>>(&value)) return list_text(*wholes, [](int n) { return std::to_string(n); });
   if (const auto* names = std::get_if<std::vector<std::string>>(&value)) return list_text(*names, [](const std::string& name) { return file::in_toml(name); });
+  if (const auto* rules = std::get_if<std::vector<stitch::FillingRule>>(&value)) return list_text(*rules, filling_in_toml);
   return file::in_toml(std::get<std::string>(value));
 }
 

@@ -31,6 +31,8 @@ std::optional<Edit> put_into_last_lesson(const Course& course, const Snag& snag)
   if (course.lessons.empty() || snag.part < 0) return std::nullopt;
   const course::Part& part = course.parts[static_cast<std::size_t>(snag.part)];
   std::string item = part.name;
+  for (const char* stage : {"bars", "fillings"})
+    if (snag.rule == fmt::format("{}-in-no-lesson", stage)) item += fmt::format(" / {} / {}..{}", stage, number(snag, "first"), number(snag, "last"));
   if (snag.rule == "work-forgotten") {
     if (part.work.passes_a_place() > 1) item += fmt::format(" / pass {}", number(snag, "pass"));
     item += fmt::format(" / {}..{}", number(snag, "first"), number(snag, "last"));
@@ -81,8 +83,9 @@ std::optional<Edit> begin_at_nearest(const Snag& snag) {
 }  // namespace
 
 std::optional<Edit> mend(const Course& course, const Snag& snag) {
-  if (snag.rule == "part-in-no-lesson" || snag.rule == "work-forgotten") return put_into_last_lesson(course, snag);
-  if (snag.rule == "work-doubled") return take_out_doubled(course, snag);
+  if (snag.rule == "part-in-no-lesson" || snag.rule == "work-forgotten" || snag.rule == "bars-in-no-lesson" || snag.rule == "fillings-in-no-lesson")
+    return put_into_last_lesson(course, snag);
+  if (snag.rule == "work-doubled" || snag.rule == "stage-doubled") return take_out_doubled(course, snag);
   if (snag.rule == "pass-order" || snag.rule == "stretch-order") return put_in_order(course, snag);
   if (snag.rule == "lesson-empty" && snag.lesson > 0) return remove_lesson(snag.lesson - 1);
   if (snag.rule == "cloth-size") return without("let the cloth fit the design", {"cloth", 0}, {"size_threads", "middle"});

@@ -6,6 +6,8 @@
 #include <charconv>
 #include <cstdlib>
 
+#include "session/filling_words.h"
+
 namespace session {
 namespace {
 
@@ -87,6 +89,7 @@ std::string in_words(const stitch::Value& value) {
   if (const auto* number = std::get_if<int>(&value)) return fmt::format("{}", *number);
   if (const auto* flag = std::get_if<bool>(&value)) return *flag ? "true" : "false";
   if (const auto* numbers = std::get_if<std::vector<int>>(&value)) return list_in_words(*numbers);
+  if (const auto* rules = std::get_if<std::vector<stitch::FillingRule>>(&value)) return fillings_in_words(*rules);
   std::string words;
   const auto add = [&](const std::string& item) { words += (words.empty() ? "" : ", ") + item; };
   if (const auto* holes = std::get_if<std::vector<cloth::Hole>>(&value))
@@ -127,6 +130,10 @@ std::optional<stitch::Value> from_words(const stitch::KeySpec& spec, std::string
     case KeyType::holes: {
       auto holes = holes_of(words);
       return holes ? std::optional<stitch::Value>(std::move(*holes)) : std::nullopt;
+    }
+    case KeyType::fillings: {
+      auto rules = fillings_from_words(words);
+      return rules ? std::optional<stitch::Value>(std::move(*rules)) : std::nullopt;
     }
     case KeyType::flag:
       return words == "true" || words == "false" ? std::optional<stitch::Value>(words == "true") : std::nullopt;

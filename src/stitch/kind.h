@@ -25,9 +25,26 @@ enum class KeyType {
   holes,          ///< a list of holes, one at least
   parts,          ///< a list of names of other parts
   wholes,         ///< a list of whole numbers, each within the bounds; one at least
+  fillings,       ///< a list of rules: which openings are filled with what
 };
 
-using Value = std::variant<cloth::Hole, int, bool, std::string, std::vector<cloth::Hole>, std::vector<int>, std::vector<std::string>>;
+/// What is worked into an opening.
+enum class Filling { none, doves_eye, square_filet, wheel, picots };
+/// As a course file names them, in the order of the enum.
+std::vector<std::string_view> filling_names();
+
+/// Of several rules for one opening the last holds.
+struct FillingRule {
+  enum class Where { all, every_second, at };  ///< every second: the first of each piece that hangs together, and no two side by side
+  Filling kind = Filling::none;
+  Where where = Where::all;
+  std::vector<cloth::Hole> at;  ///< a hole in each opening that is meant
+  int turn = 1;                 ///< `at` comes again: 2 or 4 images about the middle of the openings
+  std::string mirror;           ///< likewise: "", "x", "y" or "xy"
+  friend bool operator==(const FillingRule&, const FillingRule&) = default;
+};
+
+using Value = std::variant<cloth::Hole, int, bool, std::string, std::vector<cloth::Hole>, std::vector<int>, std::vector<std::string>, std::vector<FillingRule>>;
 
 /// One key that a kind takes. `words` are the allowed values of a `word`; `least` and `most` bound a `whole`, or each of several.
 struct KeySpec {
@@ -160,6 +177,10 @@ struct CutArea {
   int leave = 0;                    ///< 0: every thread held is cut; 4: cut four, leave four along joined rows
   int bar_threads = 4;
   std::vector<cloth::Hole> zones;  ///< only the areas round these holes, one a place; empty: every area
+  bool wrapped = false;            ///< bars are wrapped, else woven
+  int weaves = 0;                  ///< figures of eight on each bar, or turns round it; 0: as many as fit
+  bool picots = false;             ///< on both sides of every bar
+  std::vector<FillingRule> fillings;
 };
 
 struct Work {

@@ -66,7 +66,10 @@ class Repeater {
     all.piece = part_.piece;
     all.doubts = part_.doubts;
     all.cut = part_.cut;
-    if (all.cut) all.cut->zones = zones_everywhere();
+    if (all.cut) {
+      all.cut->zones = holes_everywhere(part_.cut->zones);
+      for (FillingRule& rule : all.cut->fillings) rule.at = holes_everywhere(rule.at);
+    }
     all.places = 0;
     for (const cloth::Turn turn : images_of(repeat_)) add(turn, all);
     all.places = std::max(1, all.places);
@@ -76,14 +79,13 @@ class Repeater {
   }
 
  private:
-  /// The zones' images, each once.
-  std::vector<cloth::Hole> zones_everywhere() const {
-    std::vector<cloth::Hole> zones;
+  /// Their images, each once.
+  std::vector<cloth::Hole> holes_everywhere(const std::vector<cloth::Hole>& holes) const {
+    std::vector<cloth::Hole> all;
     for (const cloth::Turn turn : images_of(repeat_))
-      for (const cloth::Hole zone : part_.cut->zones)
-        if (const cloth::Hole there = image(repeat_, turn, zone); std::find(zones.begin(), zones.end(), there) == zones.end())
-          zones.push_back(there);
-    return zones;
+      for (const cloth::Hole hole : holes)
+        if (const cloth::Hole there = image(repeat_, turn, hole); std::find(all.begin(), all.end(), there) == all.end()) all.push_back(there);
+    return all;
   }
 
   cloth::Stitch image_of(cloth::Turn turn, const cloth::Stitch& s) const { return {image(repeat_, turn, s.a), image(repeat_, turn, s.b)}; }
