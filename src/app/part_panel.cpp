@@ -78,6 +78,7 @@ void field(Desk& desk, const stitch::KeySpec& spec, const std::optional<stitch::
       }
       return typed_field(desk, spec, value, change);
     case stitch::KeyType::whole: {
+      if (!value) return typed_field(desk, spec, value, change);
       int n = std::get<int>(*value);
       if (!ImGui::InputInt(label_of(spec).c_str(), &n, 1, 1, ImGuiInputTextFlags_EnterReturnsTrue)) return;
       if (n >= spec.least && n <= spec.most)
@@ -89,6 +90,7 @@ void field(Desk& desk, const stitch::KeySpec& spec, const std::optional<stitch::
     case stitch::KeyType::path:
     case stitch::KeyType::whole_or_word:
     case stitch::KeyType::holes:
+    case stitch::KeyType::fillings:
     case stitch::KeyType::wholes:
       return typed_field(desk, spec, value, change);
   }

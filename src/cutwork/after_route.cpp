@@ -70,11 +70,17 @@ class AfterRoute {
     return kind == Filling::square_filet || kind == Filling::wheel || (kind == Filling::doves_eye && no_bars);
   }
 
-  /// A corner at a block, where a tail finds hold; else any.
+  /// A corner from which the thread can go on afterwards; of those one at a block, where a tail finds hold.
   int first_corner(int o) const {
     const auto& at = crossings_[static_cast<std::size_t>(o)];
-    const auto block = std::find(at.begin(), at.end(), -1);
-    return block == at.end() ? 0 : static_cast<int>(block - at.begin());
+    int best = 0, most = -1;
+    for (int corner = 0; corner < 4; ++corner) {
+      const auto all = reached({o, corner, -1, {}});
+      const bool goes_on = std::any_of(all.begin(), all.end(), [&](const Reached& r) { return at[static_cast<std::size_t>(r.corner)] >= 0; });
+      const int worth = (goes_on ? 2 : 0) + (at[static_cast<std::size_t>(corner)] < 0 ? 1 : 0);
+      if (worth > most) best = corner, most = worth;
+    }
+    return best;
   }
 
   std::set<int> neighbours_of(int o) const {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "picture/bar_marks.h"
 #include "picture/ink.h"
 #include "picture/scissors.h"
 #include "picture/styles.h"
@@ -95,6 +96,14 @@ void draw_cut_mark_sign(list::List& list, Mark mark, const Rect& room, double un
       return;
     case Mark::old_end:
       return draw_woven_under(list, left, right, unit);
+    case Mark::bar_number:
+    case Mark::bar_way:
+    case Mark::thread_begins:
+    case Mark::point_up:
+    case Mark::point_down:
+    case Mark::worked_thread:
+    case Mark::hidden_thread:
+      return draw_bar_mark_sign(list, mark, room, unit, style, measure);
     default:
       return draw_number_sign(list, mark, room, style, measure);
   }
@@ -120,6 +129,20 @@ std::string_view cut_mark_key(Mark mark) {
       return "page.key.new-thread";
     case Mark::old_end:
       return "page.key.old-end";
+    case Mark::bar_number:
+      return "page.key.bar-number";
+    case Mark::bar_way:
+      return "page.key.bar-way";
+    case Mark::thread_begins:
+      return "page.key.thread-begins";
+    case Mark::point_up:
+      return "page.key.point-up";
+    case Mark::point_down:
+      return "page.key.point-down";
+    case Mark::worked_thread:
+      return "page.key.worked-thread";
+    case Mark::hidden_thread:
+      return "page.key.hidden-thread";
     default:
       return {};
   }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "picture/bar_pages.h"
 #include "picture/cut_out.h"
 #include "picture/cut_pages.h"
 #include "picture/foot.h"
@@ -24,10 +25,11 @@ class Handout {
     const bool marks_first = sheet_.styles.key_aside;  // large type has no room for a picture under the title
     if (marks_first) add_notes_and_marks();
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
-      if (close_up.lesson == sheet_.lesson.number) add_close_up(close_up);
+      if (close_up.lesson == sheet_.lesson.number) add_close_up(close_up), ++letters_;
     const bool cuts = !sheet_.lesson.cuttings.empty();  // what is stitched in the lesson is told to its end before anything is cut
     if (cuts) add_counts_and_threads();
     if (cuts) add_cuttings();
+    add_bars();
     add_other_work();
     if (!cuts) add_counts_and_threads();
     if (!marks_first) add_notes_and_marks();
@@ -130,10 +132,19 @@ class Handout {
     CutRooms rooms{{sheet_.styles.key_aside ? most : std::min(most, narrow), std::clamp(height - letter_inset - words, 60 * k, 124.0)}, {}, sections_.widest(), std::clamp(height - 26 * k, 70.0, 138.0)};
     rooms.mend = {std::min(rooms.close_up.width, sheet_.styles.key_aside ? most : 66.0), rooms.close_up.height};
     for (CutPiece& piece : cut_pieces(sheet_, rooms)) {
+      if (!piece.letter.empty()) ++letters_;
       std::vector<Block> blocks = cut_blocks(sections, piece, height);
       mark_cutting(blocks);
       pages_.add(std::move(blocks));
     }
+  }
+
+  void add_bars() {
+    const double k = sheet_.styles.body.size_pt / 12, height = pages_.room(false);
+    const double most = sections_.widest_beside() > 0 ? sections_.widest_beside() : sections_.widest();
+    const Sections sections(sheet_, height);
+    for (CutPiece& piece : bar_pieces(sheet_, {std::min(most, sheet_.styles.key_aside ? 92.0 : 88.0), sections_.widest(), std::clamp(height - 34 * k, 70.0, 130.0)}, letters_))
+      pages_.add(cut_blocks(sections, piece, height));
   }
 
   /// Also the smaller pieces that a block may be parted into: no page of them is without the cautions.
@@ -215,6 +226,7 @@ class Handout {
   const Sheet& sheet_;
   Pages pages_;
   Sections sections_;
+  int letters_ = 0;  ///< of pictures so far
 };
 
 }  // namespace

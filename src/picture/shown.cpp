@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "picture/bar_pages.h"
 #include "picture/cut_pages.h"
 #include "picture/ink.h"
 #include "picture/map.h"
@@ -33,6 +34,7 @@ class Lesson {
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number) add(close_up);
     add_cuttings();
+    add_bars();
     add_map();
     for (Telling telling : {tell_other_work(sheet_), tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_)})
       if (!telling.empty()) shown_.rest.push_back(std::move(telling));
@@ -75,6 +77,21 @@ class Lesson {
       frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
       piece.telling.strong(sheet_.say("page.caution.title"));
       for (const std::string& caution : say::cutting_cautions(sheet_.voice)) piece.telling.paragraph(caution);
+      Shown shown;
+      shown.letter = piece.letter;
+      shown.name = piece.name;
+      shown.telling = std::move(piece.telling);
+      finish(std::move(shown), *piece.picture);
+    }
+  }
+
+  void add_bars() {
+    for (CutPiece& piece : bar_pieces(sheet_, {size_.width, size_.width, size_.height}, static_cast<int>(frames_.size()))) {
+      if (!piece.picture) {
+        shown_.rest.push_back(std::move(piece.telling));
+        continue;
+      }
+      frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
       Shown shown;
       shown.letter = piece.letter;
       shown.name = piece.name;

@@ -56,6 +56,8 @@ stitch::Value to_begin_with(const KeySpec& spec, const stitch::Kind& kind, cloth
       return std::vector(usual_stitches, std::clamp(usual_over, spec.least, spec.most));
     case KeyType::whole:
       return std::clamp(usual_size, spec.least, spec.most);
+    case KeyType::fillings:
+      return std::vector<stitch::FillingRule>();
     case KeyType::flag:
       return false;
     case KeyType::word:

@@ -50,6 +50,12 @@ inline std::string text(const stitch::Value& value) {
       for (const std::string& name : names) all += (all.empty() ? "" : ", ") + text(name);
       return '[' + all + ']';
     }
+    std::string operator()(const std::vector<stitch::FillingRule>& rules) const {
+      std::string all;
+      for (const stitch::FillingRule& r : rules)
+        all += fmt::format("{} {} {} {} {};", static_cast<int>(r.kind), static_cast<int>(r.where), (*this)(r.at), r.turn, r.mirror);
+      return all;
+    }
   };
   return std::visit(Names{}, value);
 }
