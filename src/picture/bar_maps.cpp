@@ -90,6 +90,8 @@ class Maps {
     return picture;
   }
 
+  bool begins(int i) const { return std::binary_search(work_.route->starts.begin(), work_.route->starts.end(), i); }
+
   /// Bars of earlier lessons are done; with fillings, all of them are.
   void draw_earlier(const BarCloth& cloth, Picture& picture, int) const {
     for (const plan::PartRoute& route : sheet_.plan.routes) {
@@ -109,13 +111,19 @@ class Maps {
         const double turn = 2 * std::numbers::pi * k / steps, r = filling.kind == stitch::Filling::wheel ? 0.9 : 1.5;
         loop.push_back(cloth.at(x + r * std::cos(turn), y + r * std::sin(turn)));
       }
-      if (work_.bars()) add_stroke(picture.list, list::Role::key_mark, loop, 0.35, colour::now);
+      if (!work_.bars()) continue;
+      add_stroke(picture.list, list::Role::key_mark, loop, 0.35, colour::now);
+      const cloth::Hole bar = cutwork::middle_of(work_.bar(work_.item(i).bar));
+      const double far = std::hypot(bar.x - x, bar.y - y);
+      if (far > 0)
+        add_line(picture.list, list::Role::key_mark, cloth.at(x + (bar.x - x) / far * 1.5, y + (bar.y - y) / far * 1.5), cloth.at(bar.x, bar.y), 0.35, colour::now);
+      picture.uses.marks.insert(Mark::stem);
     }
   }
 
   void draw_way(const BarCloth& cloth, Picture& picture, int i) const {
     const cutwork::RouteItem& item = work_.item(i);
-    if (i == work_.first || item.behind < 0) return;
+    if (i == work_.first || item.behind < 0 || begins(i)) return;
     std::vector<Point> way{cloth.at(work_.item(i - 1).to.x, work_.item(i - 1).to.y)};
     for (const cloth::Hole h : item.via) way.push_back(cloth.at(h.x, h.y));
     way.push_back(cloth.at(item.from.x, item.from.y));
@@ -140,7 +148,7 @@ class Maps {
       draw_arrow(picture.list, to, minus(to, from), 0.75 * cloth.unit());
       picture.uses.marks.insert(Mark::bar_way);
     }
-    if (std::binary_search(work_.route->starts.begin(), work_.route->starts.end(), i) || i == work_.first) {
+    if (begins(i) || i == work_.first) {
       draw_thread_begins(picture.list, from);
       picture.uses.marks.insert(Mark::thread_begins);
     }

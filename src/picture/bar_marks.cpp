@@ -66,6 +66,9 @@ void draw_bar_mark_sign(list::List& list, Mark mark, const Rect& room, double un
   switch (mark) {
     case Mark::bar_number: return draw_number_box(list, room, style, measure);
     case Mark::bar_way: return draw_arrow(list, {middle.x + 1.4, middle.y}, {1, 0}, 2.6);
+    case Mark::stem:
+      add_disc(list, Role::key_mark, {middle.x - 0.8, middle.y}, 1.5, colour::white, 0.35, colour::now);
+      return add_line(list, Role::key_mark, {middle.x + 0.7, middle.y}, right, 0.35, colour::now);
     case Mark::thread_begins: return draw_thread_begins(list, middle);
     case Mark::point_up: return draw_point(list, middle, 1, style, measure);
     case Mark::point_down: return draw_point(list, middle, 2, style, measure);

@@ -98,6 +98,7 @@ void draw_cut_mark_sign(list::List& list, Mark mark, const Rect& room, double un
       return draw_woven_under(list, left, right, unit);
     case Mark::bar_number:
     case Mark::bar_way:
+    case Mark::stem:
     case Mark::thread_begins:
     case Mark::point_up:
     case Mark::point_down:
@@ -133,6 +134,8 @@ std::string_view cut_mark_key(Mark mark) {
       return "page.key.bar-number";
     case Mark::bar_way:
       return "page.key.bar-way";
+    case Mark::stem:
+      return "page.key.stem";
     case Mark::thread_begins:
       return "page.key.thread-begins";
     case Mark::point_up:

@@ -12,7 +12,7 @@ namespace {
 
 using stitch::Filling;
 
-constexpr int around = 5;   // threads round the opening: a bar, and a little beyond
+constexpr int around = 4;   // threads round the opening: a bar
 constexpr double gap = 3;   // mm between the pictures
 
 struct Place {
@@ -41,7 +41,7 @@ class Filler {
 
   Picture draw(double width) {
     const cloth::Box window = box_.widened(around);
-    const double scale = std::min(3.5, (width - gap) / 2 / (window.width() + 1));
+    const double scale = std::min(4.4, (width - gap) / 2 / (window.width() + 1));
     const View view = view_of(window, scale, sheet_.voice.hand);
     picture_.width = 2 * view.width() + gap;
     picture_.height = 2 * view.height() + gap;
@@ -134,10 +134,10 @@ class Filler {
       if (last) seen(arc(first.rim, plus(catch_at(1).rim, catch_at(1).round, beside)));  // the first loop lies over the last
     }
     hidden({plus(first.rim, first.out, first.deep), first.rim});
-    for (int k = 0; k <= step; ++k) {
+    for (int k = step; k <= step; ++k) {  // the points of the loop that is new
       const Catch from = catch_at(static_cast<std::size_t>(k)), to = catch_at(static_cast<std::size_t>(k + 1) % 4);
       point(k == 0 ? plus(from.rim, from.out, from.deep) : plus(from.rim, from.out, -0.75), 2 * k + 1);
-      point(plus(plus(to.rim, to.out, to.deep), to.round, k == 3 ? 1.6 : 0), 2 * k + 2);
+      point(plus(to.rim, to.out, to.deep), 2 * k + 2);
     }
   }
 
@@ -150,14 +150,15 @@ class Filler {
     if (step > 2) seen({centre_, d});
     if (step > 1) draw_rounds({a, c, b});
     const auto before = [&](Place p) { return plus(p, unit({p.x - centre_.x, p.y - centre_.y}), -1); };
-    point(beyond(a), 1);
-    point(beyond(c), 2);
-    if (step > 0) {
+    if (step == 0) {
+      point(beyond(a), 1);
+      point(beyond(c), 2);
+    } else if (step == 1) {
       point(before(c), 3);
       point(beyond(b), 4);
+    } else {
+      step == 2 ? point(before(b), 5) : point(beyond(d), 6);
     }
-    if (step > 1) point(before(b), 5);
-    if (step > 2) point(beyond(d), 6);
   }
 
   /// A spiral over and under the three legs by turns.

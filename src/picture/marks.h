@@ -38,6 +38,7 @@ enum class Mark {
   old_end,
   bar_number,
   bar_way,
+  stem,
   thread_begins,
   point_up,
   point_down,

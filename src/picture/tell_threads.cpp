@@ -18,6 +18,17 @@ struct ThreadUse {
   int lengths = 0;
 };
 
+/// Bars and fillings: the lengths that are begun in the stretch, and the one that goes on into it.
+void add_route(const Sheet& sheet, const plan::PartRoute& route, std::size_t s, std::vector<ThreadUse>& uses) {
+  const guide::Section& section = route.sections[s];
+  const course::Part& part = sheet.course.parts[static_cast<std::size_t>(route.part)];
+  const double cm = length_cm(sheet.course, part);
+  auto use = std::find_if(uses.begin(), uses.end(), [&](const ThreadUse& u) { return u.part->thread == part.thread && std::abs(u.cm - cm) < 0.01; });
+  if (use == uses.end()) use = uses.insert(uses.end(), {&part, cm, 0});
+  const auto begun = std::count_if(route.lengths.begin(), route.lengths.end(), [&](int i) { return section.first <= i && i <= section.last; });
+  use->lengths += static_cast<int>(begun) + (std::binary_search(route.lengths.begin(), route.lengths.end(), section.first) ? 0 : 1);
+}
+
 std::vector<ThreadUse> thread_uses(const Sheet& sheet) {
   std::vector<ThreadUse> uses;
   for (const auto& [t, s] : sheet.lesson.sections) {
@@ -32,6 +43,7 @@ std::vector<ThreadUse> thread_uses(const Sheet& sheet) {
     if (use == uses.end()) use = uses.insert(uses.end(), {&part, cm, 0});
     use->lengths += static_cast<int>(begun) + (new_thread_at(trail.trail, section.first) ? 0 : 1);
   }
+  for (const auto& [r, s] : sheet.lesson.routes) add_route(sheet, sheet.plan.routes[static_cast<std::size_t>(r)], static_cast<std::size_t>(s), uses);
   return uses;
 }
 
@@ -171,7 +183,7 @@ std::string marks_first(const Sheet& sheet) {
 Telling tell_threads(const Sheet& sheet) {
   Telling telling;
   const std::vector<ThreadUse> uses = thread_uses(sheet);
-  if (uses.empty()) return telling;
+  if (uses.empty() || sheet.lesson.sections.empty()) return telling;
   telling.strong(sheet.say("page.threads.title"));
   std::vector<std::string> lengths;
   Weaving weaving;

@@ -15,7 +15,9 @@ std::vector<check::Snag> snags_of(const std::string& lessons) {
   const auto course = course_of(ring + heart + lessons);
   const auto plan = plan::make_plan(course);
   REQUIRE(plan);
-  return check::look(course, *plan);
+  auto snags = check::look(course, *plan);
+  std::erase_if(snags, [](const check::Snag& s) { return s.rule == "new-techniques"; });
+  return snags;
 }
 
 std::string told(const std::string& lessons) {
@@ -39,7 +41,7 @@ TEST_CASE("bars and fillings before the cutting, in another lesson or the same")
   CHECK(told(lesson("\"ring\"") + lesson("\"heart / bars\"") + lesson("\"heart / cut\", \"heart / fillings\"")) == "bars-before-cutting 2");
   CHECK(told(lesson("\"ring\"") + lesson("\"heart / bars\", \"heart / cut\", \"heart / fillings\"")) == "bars-before-cutting 2");
   CHECK(told(lesson("\"ring\"") + lesson("\"heart / fillings\"") + lesson("\"heart / cut\", \"heart / bars\"")) ==
-        "fillings-before-cutting 2; fillings-before-bars 2");
+        "fillings-before-bars 2; fillings-before-cutting 2");
 }
 
 TEST_CASE("fillings before the bars round them; only those whose bars are not done") {

@@ -149,7 +149,7 @@ std::vector<plan::PartCutting> cuttings_of(const course::Course& course) {
 }  // namespace
 
 TEST_CASE("cutting: a ring is cut once it is worked, in its own time or the lesson's") {
-  for (const auto& course : {course_of(ring + heart), course_of(ring + heart + lesson("\"ring\"") + lesson("\"heart / cut\""))}) {
+  for (const auto& course : {course_of(ring + heart), course_of(ring + heart + lesson("\"ring\"") + lesson("\"heart\""))}) {
     CHECK(rules_of(course) == "");
     const auto cuttings = cuttings_of(course);
     REQUIRE(cuttings.size() == 1);
@@ -164,7 +164,7 @@ TEST_CASE("cut-before-work, cut-without-work, part-in-no-lesson: nothing is plan
     CHECK(check::stops(snags_of(course)));
     for (const auto& cut : cuttings_of(course)) CHECK(cut.cutting.cuts.empty());
   };
-  stopped(course_of(ring + heart + lesson("\"heart / cut\"") + lesson("\"ring\"")), "cut-before-work");
+  stopped(course_of(ring + heart + lesson("\"heart\"") + lesson("\"ring\"")), "cut-before-work");
   stopped(course_of(ring + heart + lesson("\"heart\", \"ring\"")), "cut-before-work");
   stopped(course_of(ring + heart + lesson("\"ring / 1..20\", \"heart\"")), "cut-without-work");
   stopped(course_of(ring + heart + lesson("\"ring\"")), "part-in-no-lesson");
@@ -229,8 +229,8 @@ TEST_CASE("new-techniques: three kinds that the class has not seen, in one lesso
 
 TEST_CASE("edge-after-cutting, edge-before-cutting: by the teacher's habit") {
   const std::string hem = part_text("hem", "edge", "[-60, -60]", "path = \"E 120, S 120, W 120, N 120\"");
-  const std::string works[] = {lesson("\"ring\"") + lesson("\"heart / cut\"") + lesson("\"hem\"", "minutes = 900\n"),
-                               lesson("\"ring\"") + lesson("\"hem\"", "minutes = 900\n") + lesson("\"heart / cut\"")};
+  const std::string works[] = {lesson("\"ring\"") + lesson("\"heart\"") + lesson("\"hem\"", "minutes = 900\n"),
+                               lesson("\"ring\"") + lesson("\"hem\"", "minutes = 900\n") + lesson("\"heart\"")};
   for (const bool before : {true, false}) {
     const std::string habit = before ? "edge = \"before cutting\"" : "edge = \"after\"";
     CHECK(rules_of(course_of(ring + heart + hem + works[before ? 1 : 0], habit)) == "");

@@ -296,7 +296,34 @@ fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wh
 x:13:15: found the number 13; expected a whole number from 1 to 12
   bar_threads = 13
                 ^^
-@@)");
+x:14:8: found "knotted"; expected "woven" or "wrapped"
+  bars = "knotted"
+         ^^^^^^^^^
+x:15:10: found the number 1; expected a whole number from 2 to 60
+  weaves = 1
+           ^
+x:16:22: found "dove eye"; expected "none", "dove's eye", "square filet", "wheel" or "picots"; did you mean dove's eye?
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                       ^^^^^^^^^^
+x:16:42: found "al"; expected "all", "every second", or a list of holes, one in each opening; did you mean all?
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                           ^^^^
+x:16:50: found no "kind" in a rule of fillings; expected kind = "dove's eye"
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                                   ^^^^^^^^^^^^^^
+x:16:60: found an empty list; expected a hole in each opening that is meant, e.g. [[10, 2]]
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                                             ^^
+x:16:66: found a whole number; expected a rule, e.g. { kind = "wheel", where = "all" }
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                                                   ^
+x:16:94: found the key "turn" without holes; expected where = [[x, y]], holes that come again
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                                                                               ^
+x:16:97: found the key "about"; expected a key of a rule of fillings: kind, where, turn, mirror
+  fillings = [{ kind = "dove eye", where = "al" }, { where = [] }, 3, { kind = "wheel", turn = 4, about = [0, 0] }]
+                                                                                                  ^^^^^
+)");
 }
 
 TEST_CASE("cutwork: the parts that hold it, and its stages") {
@@ -326,7 +353,22 @@ leave = 3
 x:18:19: found the part "heart", which has no blocks; expected the name of a part of blocks or satin stitch
   within = ["rign", "heart", "ring"]
                     ^^^^^^^
-@@2x:26:9: found the number 3; expected 0 (cut every thread held) or 4 (cut four, leave four)
+x:20:18: found the stage "bras"; expected a stage: "cut", "bars" or "fillings"; did you mean bars?
+  work = ["heart / bras", "heart / cut / 1", "heart / bars / 0..3", "heart / fillings / 2..1", "heart / bars / 1..8 / 2"]
+                   ^^^^
+x:20:40: found a further stage "1"; expected nothing more behind "cut"
+  work = ["heart / bras", "heart / cut / 1", "heart / bars / 0..3", "heart / fillings / 2..1", "heart / bars / 1..8 / 2"]
+                                         ^
+x:20:60: found the number 0; expected bars counted from 1
+  work = ["heart / bras", "heart / cut / 1", "heart / bars / 0..3", "heart / fillings / 2..1", "heart / bars / 1..8 / 2"]
+                                                             ^
+x:20:90: found the number 1 as last; expected the first number, 2, or a later one
+  work = ["heart / bras", "heart / cut / 1", "heart / bars / 0..3", "heart / fillings / 2..1", "heart / bars / 1..8 / 2"]
+                                                                                           ^
+x:20:117: found a further stage "2"; expected nothing more behind a range
+  work = ["heart / bras", "heart / cut / 1", "heart / bars / 0..3", "heart / fillings / 2..1", "heart / bars / 1..8 / 2"]
+                                                                                                                      ^
+x:26:9: found the number 3; expected 0 (cut every thread held) or 4 (cut four, leave four)
   leave = 3
           ^
 )");
