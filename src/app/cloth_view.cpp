@@ -15,16 +15,20 @@ namespace {
 
 constexpr float finest = 0.5F, coarsest = 80;  // pixels of a thread
 
-/// What the lesson stitches, or the whole design where it stitches nothing.
+/// What the lesson stitches and cuts, or the whole design where it does neither.
 cloth::Box lesson_box(const Desk& desk) {
   std::optional<cloth::Box> box;
+  const auto take = [&](cloth::Hole h) {
+    if (!box) box = cloth::Box{h.x, h.y, h.x, h.y};
+    box->grow(h);
+  };
+  for (int n = 0; n < snips_of_lesson(desk); ++n) take(desk.cuts->snip(desk.lesson, n).cut().at);
   for (const auto& [t, s] : desk.plan()->lessons[static_cast<std::size_t>(desk.lesson - 1)].sections) {
     const guide::PlacedTrail& trail = desk.plan()->trails[static_cast<std::size_t>(t)];
     const guide::Section& section = trail.sections[static_cast<std::size_t>(s)];
     for (int k = section.first; k <= section.last; ++k) {
       const trail::Worked& w = trail.trail.stitches[static_cast<std::size_t>(k)];
-      for (const cloth::Hole h : {w.up, w.down})
-        box = box ? cloth::Box{std::min(box->x0, h.x), std::min(box->y0, h.y), std::max(box->x1, h.x), std::max(box->y1, h.y)} : cloth::Box{h.x, h.y, h.x, h.y};
+      take(w.up), take(w.down);
     }
   }
   return box.value_or(course::extent(*desk.course()));
@@ -109,6 +113,12 @@ course::Line grid_line(const Desk& desk) {
 picture::ChartView chart_view(const Desk& desk, Area area) {
   picture::ChartView view{desk.view.x, desk.view.y, area.w / desk.view.pixels, area.h / desk.view.pixels, desk.view.pixels, desk.lesson, desk.show_back, desk.show_later,
                           mirrored(desk), grid_line(desk), std::nullopt, picked_part(desk)};
+  if (desk.cut.shown) {
+    view.cuts = desk.cuts.get();
+    view.snips = desk.cut.snips;
+    view.at_hand = over_snips(desk);
+  }
+  if (over_snips(desk)) return view;
   if (const auto place = walk_place(desk)) view.needle = picture::ChartNeedle{place->trail, place->stitch};
   return view;
 }
@@ -157,6 +167,7 @@ void cloth_view(Desk& desk, Area area) {
     paint::play(chart, {{area.x, area.y}, desk.view.pixels, desk.fonts.text, desk.fonts.bold}, draw);
     draw.PushClipRect({area.x, area.y}, {area.x + area.w, area.y + area.h}, true);
     if (!click_on_paper(desk, area)) desk.tool == Tool::draw ? draw_by_hand(desk, area, draw) : hold_by_hand(desk, area, draw);
+    if (hovered && desk.tool == Tool::pick && desk.holding.what == Holding::What::nothing && !desk.rule_from) show_held(desk, area, draw);
     draw.PopClipRect();
     if (desk.rule_from) counting_rule(desk, area, draw);
     status(desk, area, draw, hovered);

@@ -70,4 +70,44 @@ int next_corner(const Desk& desk) {
   return std::min(walk_length(desk) - 1, desk.walk.step + k - place->stitch);
 }
 
+int snips_of_lesson(const Desk& desk) { return desk.cuts ? desk.cuts->snips(desk.lesson) : 0; }
+
+void show_cutting(Desk& desk, bool shown) {
+  desk.cut = {shown, snips_of_lesson(desk)};
+  desk.walk.playing = false;
+}
+
+void choose_lesson(Desk& desk, int lesson) {
+  desk.lesson = lesson;
+  desk.walk = {};
+  desk.alternative = 0;
+  // A lesson that only cuts has nothing else to go over; before anything is cut there is no cutting to show.
+  const bool only_cuts = snips_of_lesson(desk) > 0 && walk_length(desk) == 0;
+  show_cutting(desk, only_cuts || (desk.cut.shown && desk.cuts && desk.cuts->any_until(lesson)));
+}
+
+bool over_snips(const Desk& desk) { return desk.cut.shown && snips_of_lesson(desk) > 0; }
+
+int slider_places(const Desk& desk) { return over_snips(desk) ? snips_of_lesson(desk) + 1 : walk_length(desk); }
+
+int slider_at(const Desk& desk) { return over_snips(desk) ? desk.cut.snips : desk.walk.step; }
+
+void slide_to(Desk& desk, int place) {
+  const int at = std::clamp(place, 0, std::max(0, slider_places(desk) - 1));
+  (over_snips(desk) ? desk.cut.snips : desk.walk.step) = at;
+}
+
+int next_halt(const Desk& desk) {
+  if (!over_snips(desk)) return next_corner(desk);
+  const int all = snips_of_lesson(desk);
+  if (desk.cut.snips >= all) return all;
+  const auto cutting = [&](int n) {
+    const picture::CutIndex::Snip snip = desk.cuts->snip(desk.lesson, n);
+    return std::pair{snip.strand->cutting, snip.cut().cutting};
+  };
+  int next = desk.cut.snips + 1;
+  while (next < all && cutting(next) == cutting(desk.cut.snips)) ++next;
+  return next;
+}
+
 }  // namespace app

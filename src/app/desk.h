@@ -50,6 +50,12 @@ struct MistakeAsked {
   std::vector<std::string> said;
 };
 
+/// The cloth as the scissors leave it, instead of the needle's walk.
+struct CutView {
+  bool shown = false;
+  int snips = 0;  ///< of the lesson's, made
+};
+
 enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
@@ -134,6 +140,7 @@ struct Desk {
   View view;
   Walk walk;
   MistakeAsked mistake;
+  CutView cut;
   bool show_back = true;
   int alternative = 0;  ///< which of the count-in's landmarks the sheet shows
   Tool tool = Tool::pick;
@@ -165,6 +172,7 @@ struct Desk {
 
   session::Seen indexed;  ///< the snapshot that `index` was made of
   std::unique_ptr<picture::ChartIndex> index;
+  std::unique_ptr<picture::CutIndex> cuts;
 
   const course::Course* course() const { return session.seen() ? &session.seen()->course : nullptr; }
   const plan::Plan* plan() const { return session.seen() ? &session.seen()->plan : nullptr; }
@@ -191,6 +199,18 @@ std::optional<WalkPlace> walk_place(const Desk& desk);
 int walk_length(const Desk& desk);
 /// The next step at which the leg changes, or the last one.
 int next_corner(const Desk& desk);
+void choose_lesson(Desk& desk, int lesson);
+int snips_of_lesson(const Desk& desk);
+/// Shows the cloth after the lesson's cutting, or the needle's walk again.
+void show_cutting(Desk& desk, bool shown);
+
+/// What the slider goes over: the lesson's snips while its cutting is shown (from none of them made to all), else its stitches.
+bool over_snips(const Desk& desk);
+int slider_places(const Desk& desk);  ///< 0: there is nothing to go over
+int slider_at(const Desk& desk);      ///< from 0
+void slide_to(Desk& desk, int place);  ///< or as near as there is
+/// The next corner; of snips the first one of the next cutting.
+int next_halt(const Desk& desk);
 /// Steps of the lesson at which the leg changes.
 std::vector<int> corners_of_lesson(const Desk& desk);
 

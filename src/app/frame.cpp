@@ -12,8 +12,10 @@ void walk_on(Desk& desk, double seconds) {
   desk.walk.since += seconds;
   if (desk.walk.since < pace) return;
   desk.walk.since = 0;
-  if (desk.walk.step + 1 < walk_length(desk)) ++desk.walk.step;
-  else desk.walk.playing = false;
+  if (slider_at(desk) + 1 < slider_places(desk))
+    slide_to(desk, slider_at(desk) + 1);
+  else
+    desk.walk.playing = false;
 }
 
 /// What was chosen must still be there after an edit.
@@ -23,7 +25,10 @@ void keep_in_range(Desk& desk) {
   desk.lesson = std::clamp(desk.lesson, 1, std::max(1, static_cast<int>(plan->lessons.size())));
   desk.walk.step = std::clamp(desk.walk.step, 0, std::max(0, walk_length(desk) - 1));
   if (desk.indexed != desk.session.seen()) {
+    const bool all_cut = desk.cut.snips == snips_of_lesson(desk);
     desk.index = std::make_unique<picture::ChartIndex>(desk.session.seen()->course, *plan);
+    desk.cuts = std::make_unique<picture::CutIndex>(*plan);
+    desk.cut.snips = all_cut ? snips_of_lesson(desk) : std::min(desk.cut.snips, snips_of_lesson(desk));
     desk.indexed = desk.session.seen();
   }
 }

@@ -86,11 +86,7 @@ void card(Desk& desk, const plan::LessonPlan& lesson, float width, float height)
   const bool chosen = lesson.number == desk.lesson, written = !desk.course()->lessons.empty();
   const ImVec2 at = ImGui::GetCursorScreenPos();
   const std::string id = fmt::format("##lesson{}", lesson.number);
-  if (ImGui::InvisibleButton(id.c_str(), {width, height})) {
-    desk.lesson = lesson.number;
-    desk.walk = {};
-    desk.alternative = 0;
-  }
+  if (ImGui::InvisibleButton(id.c_str(), {width, height})) choose_lesson(desk, lesson.number);
   const bool hovered = ImGui::IsItemHovered() || ImGui::IsItemFocused();
   if (written) {
     drag_and_drop(desk, lesson.number);

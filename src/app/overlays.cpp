@@ -85,7 +85,7 @@ void ask_about_changes(Desk& desk) {
 void keys(Desk& desk) {
   if (!begin_box(desk, "keys", 520, 0)) return;
   title(desk, "desk.keys");
-  constexpr const char* rows[] = {"begin", "open", "save", "undo", "fit", "fit-lesson", "zoom", "move", "walk", "corner", "play", "back", "later", "lines", "left", "dark", "lesson", "scale", "interface", "rule",
+  constexpr const char* rows[] = {"begin", "open", "save", "undo", "fit", "fit-lesson", "zoom", "move", "walk", "corner", "play", "cutting", "back", "later", "lines", "left", "dark", "lesson", "scale", "interface", "rule",
                                   "pick", "draw", "kind", "exact", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
   if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
     for (const char* row : rows) {

@@ -47,6 +47,10 @@ void mistake_panel(Desk& desk);
 void take_in_mistake(Desk& desk, cloth::Way seen);
 /// Of a lesson that cuts: cautions and the look-over before; of others nothing.
 void cutting_panel(const Desk& desk);
+/// While the cutting is shown: in words the snip that comes next; the threads at a point of the window, cut or left, and what holds them.
+std::string next_snip(const Desk& desk);
+std::vector<picture::HeldThread> threads_under(const Desk& desk, Area area, ImVec2 at);
+void show_held(const Desk& desk, Area area, ImDrawList& draw);  ///< of the threads under the mouse
 /// "60 stitches", "80 snips", or both.
 std::string lesson_size(const Desk& desk);
 void tool_bar(Desk& desk, Area area);

@@ -33,16 +33,17 @@ void kinds(Desk& desk) {
 }
 
 void plain(Desk& desk) {
-  const int last = std::max(0, walk_length(desk) - 1);
+  const int at = slider_at(desk);
   if (letter('F')) (ImGui::GetIO().KeyShift ? desk.view.fit_lesson : desk.view.fit) = true;
   if (letter('G')) desk.lines_swapped = !desk.lines_swapped;
   if (letter('H')) desk.show_later = !desk.show_later;
+  if (letter('X')) show_cutting(desk, !desk.cut.shown);
   if (letter('B')) desk.show_back = !desk.show_back;
   if (letter('D')) desk.set_light(desk.light == Light::dark ? Light::light : Light::dark);
   if (letter('L')) desk.hand = desk.hand == say::Hand::left ? say::Hand::right : say::Hand::left, desk.view.fit = true;
-  if (letter('N')) desk.walk.step = std::min(last, desk.walk.step + 1);
-  if (letter('P')) desk.walk.step = std::max(0, desk.walk.step - 1);
-  if (letter('C')) desk.walk.step = next_corner(desk);
+  if (letter('N')) slide_to(desk, at + 1);
+  if (letter('P')) slide_to(desk, at - 1);
+  if (letter('C')) slide_to(desk, next_halt(desk));
   if (letter(' ')) desk.walk.playing = !desk.walk.playing;
   if (letter('K')) desk.tool = Tool::pick, finish_drawing(desk);
   if (letter('W')) desk.tool = Tool::draw, desk.picked.clear();
@@ -51,11 +52,11 @@ void plain(Desk& desk) {
   if (pressed(ImGuiKey_Delete)) remove_picked(desk);
   if (pressed(ImGuiKey_Backspace)) shorten_drawing(desk);
   if (pressed(ImGuiKey_Escape)) desk.drawing.shape ? finish_drawing(desk) : desk.picked.clear();
-  if (pressed(ImGuiKey_Home)) desk.walk.step = 0;
-  if (pressed(ImGuiKey_End)) desk.walk.step = last;
+  if (pressed(ImGuiKey_Home)) slide_to(desk, 0);
+  if (pressed(ImGuiKey_End)) slide_to(desk, slider_places(desk) - 1);
   const int lessons = desk.plan() ? static_cast<int>(desk.plan()->lessons.size()) : 1;
-  if (pressed(ImGuiKey_PageDown)) desk.lesson = std::min(lessons, desk.lesson + 1), desk.walk = {};
-  if (pressed(ImGuiKey_PageUp)) desk.lesson = std::max(1, desk.lesson - 1), desk.walk = {};
+  if (pressed(ImGuiKey_PageDown)) choose_lesson(desk, std::min(lessons, desk.lesson + 1));
+  if (pressed(ImGuiKey_PageUp)) choose_lesson(desk, std::max(1, desk.lesson - 1));
 }
 
 }  // namespace

@@ -31,6 +31,7 @@ void show_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.show").c_str())) return;
   if (ImGui::MenuItem(desk.say("desk.fit").c_str(), "F")) desk.view.fit = true;
   if (ImGui::MenuItem(desk.say("desk.fit-lesson").c_str(), "Shift+F")) desk.view.fit_lesson = true;
+  if (bool cut = desk.cut.shown; ImGui::MenuItem(desk.say("desk.cut.view").c_str(), "X", &cut)) show_cutting(desk, cut);
   ImGui::MenuItem(desk.say("desk.back").c_str(), "B", &desk.show_back);
   ImGui::MenuItem(desk.say("desk.later").c_str(), "H", &desk.show_later);
   if (ImGui::MenuItem(desk.say("desk.paper-open").c_str())) desk.asking = Asking::paper_chart;

@@ -23,7 +23,8 @@ struct Colour {
 /// What an item stands for.
 enum class Role {
   ground, grid, frame, stitch_now, stitch_before, stitch_later, back_thread, hole_up, hole_down, hole_both,
-  number, leader, ruler, ruler_number, landmark, map_mark, letter, heading, text, rule_line, key_mark, caution
+  number, leader, ruler, ruler_number, landmark, map_mark, letter, heading, text, rule_line, key_mark, caution,
+  cut_out, thread_left
 };
 
 enum class Dash { none, back };  ///< `back`: short strokes, the thread behind the cloth

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "picture/cut_chart.h"
 #include "picture/far_cells.h"
 
 namespace picture {
@@ -65,6 +66,9 @@ class Chart {
     number(w.up, 2 * stitch_number + (looped ? 3 : 1));
     number(w.down, 2 * stitch_number + 2);
   }
+
+  void cut_ground() { draw_cut_ground(list_, view_, colours_); }
+  void snip_at_hand() { draw_snip_at_hand(list_, view_, colours_); }
 
   list::List take() { return std::move(list_); }
 
@@ -136,20 +140,22 @@ class Chart {
   list::List list_;
 };
 
-cloth::Box seen(const ChartView& view) {
+}  // namespace
+
+cloth::Box seen_box(const ChartView& view) {
   const int x0 = static_cast<int>(std::floor(view.x)) - 1, x1 = static_cast<int>(std::ceil(view.x + view.width)) + 1;
   const cloth::Box box{x0, static_cast<int>(std::floor(view.y)) - 1, x1, static_cast<int>(std::ceil(view.y + view.height)) + 1};
   return view.mirror ? cloth::Box{-box.x1, box.y0, -box.x0, box.y1} : box;
 }
 
-}  // namespace
-
 list::List chart(const course::Course&, const plan::Plan& plan, const ChartIndex& index, const ChartView& view, const ChartColours& colours) {
   Chart chart(view, colours);
   chart.grid();
+  if (view.cuts) chart.cut_ground();
   constexpr double too_fine = 2.5;  // pixels of a thread
-  view.pixels < too_fine ? chart.far_stitches(index, seen(view)) : chart.stitches(index, seen(view));
+  view.pixels < too_fine ? chart.far_stitches(index, seen_box(view)) : chart.stitches(index, seen_box(view));
   if (view.needle) chart.needle(plan.trails[static_cast<std::size_t>(view.needle->trail)], view.needle->stitch);
+  if (view.cuts && view.at_hand) chart.snip_at_hand();
   return chart.take();
 }
 

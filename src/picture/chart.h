@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "list/list.h"
+#include "picture/cut_index.h"
 #include "plan/plan.h"
 
 namespace picture {
@@ -47,6 +48,7 @@ class ChartIndex {
 /// The chart's colours; light and dark are the caller's.
 struct ChartColours {
   list::Colour ground, grid, grid_fourth, now, before, later, ink, accent;
+  list::Colour gone, thread;  ///< where the cloth is cut open; threads that are left across
 };
 
 struct ChartNeedle {
@@ -65,7 +67,13 @@ struct ChartView {
   course::Line line = course::Line::thread;
   std::optional<ChartNeedle> needle;
   int picked = -1;               ///< part drawn in the accent, -1: none
+  const CutIndex* cuts = nullptr;  ///< the cloth is shown cut: all of the lessons before, and so many snips of this one
+  int snips = 0;
+  bool at_hand = false;            ///< the next snip is marked
 };
+
+/// What of the cloth is seen, with a thread more on every side.
+cloth::Box seen_box(const ChartView& view);
 
 list::List chart(const course::Course& course, const plan::Plan& plan, const ChartIndex& index, const ChartView& view, const ChartColours& colours);
 

@@ -3,6 +3,7 @@
 
 #include "list/list.h"
 #include "picture/geometry.h"
+#include "picture/styles.h"
 
 namespace picture {
 
@@ -12,7 +13,11 @@ struct Blades {
   double spread = 0.26;  ///< of each blade from the middle, radians
 };
 
+struct ScissorsColours {
+  list::Colour steel = colour::accent, within = colour::white;  ///< within the rings
+};
+
 /// Its points about `tip`, pointing along `way` (a unit); `unit`: mm a thread.
-void draw_scissors(list::List& list, Point tip, Point way, double unit, Blades blades = {});
+void draw_scissors(list::List& list, Point tip, Point way, double unit, Blades blades = {}, ScissorsColours colours = {});
 
 }  // namespace picture
