@@ -83,16 +83,21 @@ void ask_about_changes(Desk& desk) {
 }
 
 void keys(Desk& desk) {
-  if (!begin_box(desk, "keys", 520, 0)) return;
+  const bool beside_each_other = ImGui::GetIO().DisplaySize.x >= 960 * desk.scale;  // two keys a row
+  if (!begin_box(desk, "keys", beside_each_other ? 980 : 520, 0)) return;
   title(desk, "desk.keys");
-  constexpr const char* rows[] = {"begin", "open", "save", "undo", "fit", "fit-lesson", "zoom", "move", "walk", "corner", "play", "cutting", "back", "later", "lines", "left", "dark", "lesson", "scale", "interface", "rule",
-                                  "pick", "draw", "kind", "exact", "next-part", "move-part", "copy", "delete", "take-back", "end-part"};
-  if (ImGui::BeginTable("##keys", 2, ImGuiTableFlags_SizingFixedFit)) {
+  constexpr const char* rows[] = {"begin", "open",      "save",      "undo",      "fit",    "fit-lesson", "zoom",    "move",
+                                  "walk",  "corner",    "play",      "cutting",   "back",   "later",      "lines",   "left",
+                                  "dark",  "lesson",    "scale",     "interface", "rule",   "pick",       "draw",    "kind",
+                                  "exact", "next-part", "move-part", "copy",      "delete", "take-back",  "end-part"};
+  if (ImGui::BeginTable("##keys", beside_each_other ? 4 : 2, ImGuiTableFlags_SizingStretchProp)) {
+    for (int column = 0; column < (beside_each_other ? 4 : 2); ++column)
+      ImGui::TableSetupColumn(nullptr, ImGuiTableColumnFlags_WidthStretch, column % 2 == 0 ? 1.0F : 1.6F);
     for (const char* row : rows) {
       ImGui::TableNextColumn();
-      ImGui::TextUnformatted(desk.say(std::string("desk.key.") + row).c_str());
+      words(desk, (std::string("desk.key.") + row).c_str());
       ImGui::TableNextColumn();
-      ImGui::TextUnformatted(desk.say(std::string("desk.key-does.") + row).c_str());
+      words(desk, (std::string("desk.key-does.") + row).c_str());
     }
     ImGui::EndTable();
   }

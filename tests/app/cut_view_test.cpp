@@ -15,7 +15,7 @@ std::string course_text(const std::string& path) {
          "[[part]]\nname = \"ring\"\nkind = \"blocks\"\nthread = \"heavy\"\nstart = [0, -24]\npath = \"" +
          path +
          "\"\n[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n"
-         "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n";
+         "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n[[lesson]]\nwork = [\"heart / bars\"]\n";
 }
 
 struct Cloth {

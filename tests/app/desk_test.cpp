@@ -144,12 +144,13 @@ TEST_CASE("the pointer on the count-in shows what a count-in is; off it, nothing
 TEST_CASE("a lesson that cuts shows cautions beside its bar; a lesson that does not, none") {
   // A ring of six, five, five and four blocks, and the cutting of the cloth within it: 20 block ends of four threads (geometry).
   TestFolder folder;
-  std::ofstream(folder / "cut.course.toml") << "format = 1\n[course]\ntitle = \"Window cloth (invented)\"\nfirst_day = 2027-01-12\nlessons = 2\n"
+  std::ofstream(folder / "cut.course.toml") << "format = 1\n[course]\ntitle = \"Window cloth (invented)\"\nfirst_day = 2027-01-12\nlessons = 3\n"
                                                "[cloth]\ncount = 22\n[thread.heavy]\npearl = 5\n"
                                                "[[part]]\nname = \"ring\"\nkind = \"blocks\"\nthread = \"heavy\"\nstart = [0, -24]\n"
                                                "path = \"SE 6, SW 5, NW 5, NE 4\"\n"
                                                "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n"
-                                               "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n";
+                                               "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n"
+                                               "[[lesson]]\nwork = [\"heart / bars\"]\n";
   Windowless w((folder / "cut.course.toml").string());
   const auto warned = [&] {
     const ImU32 accent = app::paint(w.desk->theme.accent);

@@ -37,7 +37,7 @@ class Designer {
       const std::string ring = fmt::format("ring{}", i), heart = fmt::format("heart{}", i);
       text += part_text(ring, "blocks", fmt::format("[{}, {}]", 90 * i + between(-9, 9), between(-30, 30)), blocks());
       text += fmt::format("[[part]]\nname = \"{}\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"{}\"]\n", heart, ring);
-      if (between(0, 3) > 0) lessons += fmt::format("[[lesson]]\nwork = [\"{}\"]\n[[lesson]]\nwork = [\"{} / cut\"]\n", ring, heart);
+      if (between(0, 3) > 0) lessons += fmt::format("[[lesson]]\nwork = [\"{}\"]\n[[lesson]]\nwork = [\"{} / cut\"]\n[[lesson]]\nwork = [\"{} / bars\"]\n", ring, heart, heart);
     }
     return text + lessons;
   }
@@ -45,7 +45,7 @@ class Designer {
 
  private:
   std::string blocks() {
-    const int n = 2 * between(1, 4), broken = between(0, 4) == 0 ? 1 : 0;  // a ring that is open is not cut
+    const int n = 2 * between(1, 4), broken = n > 2 && between(0, 4) == 0 ? 1 : 0;  // a ring that is open is not cut
     if (between(0, 3) == 0) return "first = \"upright\"\npath = \"E 3, SE 1, S 2, SW 1, W 2, NW 1, N 2\"";
     return fmt::format("first = \"across\"\npath = \"NE {}, SE {}, SW {}{}\"", n, n - 1, n - 1 - broken,
                        n > 2 ? fmt::format(", NW {}", n - 2) : "");
@@ -172,7 +172,7 @@ TEST_CASE("when all is cut the open squares are the plan's openings; from far aw
                                 fmt::format("first = \"across\"\npath = \"NE {0}, SE {1}, SW {1}{2}\"", n, n - 1,
                                             n > 2 ? fmt::format(", NW {}", n - 2) : "")) +
                       "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n"
-                      "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n");
+                      "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n[[lesson]]\nwork = [\"heart / bars\"]\n");
     const picture::CutIndex cuts(course.plan);
     const picture::ChartView near = view_of(course, cuts, 2, cuts.snips(2), false), far = view_of(course, cuts, 2, cuts.snips(2), false, 1);
     const Out out = drawn(chart_of(course, near), near), from_far = drawn(chart_of(course, far), far);
@@ -190,7 +190,7 @@ TEST_CASE("when all is cut the open squares are the plan's openings; from far aw
 TEST_CASE("a thread that comes out is held by the blocks at its snips; one that is left by those it runs under") {
   const Case course(part_text("ring", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4, SE 3, SW 3, NW 2\"") +
                     "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"heavy\"\nwithin = [\"ring\"]\n"
-                    "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n");
+                    "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n[[lesson]]\nwork = [\"heart / bars\"]\n");
   const picture::CutIndex cuts(course.plan);
   const plan::PartCutting& part = course.plan.cuttings[0];
   int taken = 0, left = 0;
