@@ -18,11 +18,16 @@ namespace plan {
 /// What a student who missed the lesson before must do to be ready for a lesson.
 struct Missed {
   std::vector<std::pair<int, int>> sections;  ///< (trail, section) of the lesson before that are needed
-  double minutes = 0;                         ///< that those take
+  std::vector<int> cuttings;                  ///< of plan.cuttings, likewise
+  std::vector<std::pair<int, int>> routes;    ///< (route, section), likewise
+  bool wash = false;                          ///< the piece has to be washed first
+  double minutes = 0;                         ///< that those take, without the wash
   struct Instead {
     int count_in = 0;  ///< of plan.count_ins
     guide::Count count;
   };
+  bool nothing() const { return sections.empty() && cuttings.empty() && routes.empty() && !wash; }
+
   std::vector<Instead> instead;  ///< starts whose landmark is not there then, and another from which they are counted
 };
 

@@ -146,6 +146,22 @@ void missed_of(Json& json, const plan::Plan& plan, const plan::LessonPlan& lesso
           json.member("last", trail.sections[s].last);
         });
     });
+    json.key("cuttings");
+    json.array([&] {
+      for (const int c : lesson.missed->cuttings) json.value(std::string_view(voice.course.parts[plan.cuttings[c].part].name));
+    });
+    json.key("routes");
+    json.array([&] {
+      for (const auto& [r, s] : lesson.missed->routes)
+        json.object([&, r = r, s = s] {
+          json.member("part", std::string_view(voice.course.parts[plan.routes[r].part].name));
+          json.member("stage", plan.routes[r].stage == course::Stage::bars ? std::string_view("bars") : std::string_view("fillings"));
+          json.member("first", plan.routes[r].sections[s].first);
+          json.member("last", plan.routes[r].sections[s].last);
+        });
+    });
+    json.key("wash");
+    json.value(lesson.missed->wash);
     json.key("minutes");
     json.value(lesson.missed->minutes, 1);
     json.key("words");

@@ -28,21 +28,37 @@ std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, c
                            {{"part", part.name}, {"pass", words::Ordinal{trail.pass}}, {"place", std::int64_t{trail.place + 1}}});
 }
 
+namespace {
+
+std::string cutting_title(const Voice& voice, const plan::Plan& plan, int cutting) {
+  return voice.phrases.say("lesson-title.cut", {{"part", voice.course.parts[static_cast<std::size_t>(plan.cuttings[static_cast<std::size_t>(cutting)].part)].name}});
+}
+
+std::string route_title(const Voice& voice, const plan::Plan& plan, int route) {
+  const plan::PartRoute& worked = plan.routes[static_cast<std::size_t>(route)];
+  return voice.phrases.say(worked.stage == course::Stage::bars ? "lesson-title.bars" : "lesson-title.fillings",
+                           {{"part", voice.course.parts[static_cast<std::size_t>(worked.part)].name}});
+}
+
+/// What they are called, each once: the places of a repeated part have one name.
+std::vector<std::string> names_of(const Voice& voice, const plan::Plan& plan, const std::vector<std::pair<int, int>>& sections,
+                                  const std::vector<int>& cuttings, const std::vector<std::pair<int, int>>& routes) {
+  std::vector<std::string> names;
+  const auto add = [&](std::string name) {
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
+  };
+  for (const auto& section : sections) add(section_title(voice, plan, section));
+  for (const int cutting : cuttings) add(cutting_title(voice, plan, cutting));
+  for (const auto& [route, section] : routes) add(route_title(voice, plan, route));
+  return names;
+}
+
+}  // namespace
+
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
   if (!planned.title.empty()) return planned.title;
-  std::vector<std::string> names;  // the places of a repeated part have one name
-  for (const auto& section : planned.sections)
-    if (std::string name = section_title(voice, plan, section); std::find(names.begin(), names.end(), name) == names.end())
-      names.push_back(std::move(name));
-  for (const int cut : planned.cuttings)
-    names.push_back(voice.phrases.say("lesson-title.cut", {{"part", voice.course.parts[plan.cuttings[static_cast<std::size_t>(cut)].part].name}}));
-  for (const auto& [route, section] : planned.routes) {
-    const plan::PartRoute& worked = plan.routes[static_cast<std::size_t>(route)];
-    const char* key = worked.stage == course::Stage::bars ? "lesson-title.bars" : "lesson-title.fillings";
-    std::string name = voice.phrases.say(key, {{"part", voice.course.parts[static_cast<std::size_t>(worked.part)].name}});
-    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
-  }
+  const std::vector<std::string> names = names_of(voice, plan, planned.sections, planned.cuttings, planned.routes);
   if (names.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
   std::string title = names[0];
   for (std::size_t i = 1; i < names.size() && i < 3; ++i)
@@ -56,21 +72,26 @@ std::string missed_heading(const Voice& voice, const plan::LessonPlan& lesson) {
 
 std::vector<std::string> missed(const Voice& voice, const plan::Plan& plan, const plan::LessonPlan& lesson) {
   if (!lesson.missed) return {};
+  const plan::Missed& missed = *lesson.missed;
   const std::int64_t before = lesson.number - 1;
-  std::vector<std::string> names, said;
-  for (const auto& section : lesson.missed->sections)
-    if (std::string name = section_title(voice, plan, section); std::find(names.begin(), names.end(), name) == names.end())
-      names.push_back(std::move(name));
+  std::vector<std::string> names = names_of(voice, plan, missed.sections, missed.cuttings, missed.routes), said;
+  if (missed.wash) names.push_back(voice.phrases.say("missed.wash"));
   std::string work;
   for (std::size_t i = 0; i < names.size(); ++i)
     work = i == 0 ? names[i] : voice.phrases.say(i + 1 == names.size() ? "list.and" : "list.comma", {{"first", work}, {"second", names[i]}});
   said.push_back(work.empty() ? voice.phrases.say("missed.nothing", {{"lesson", before}})
                               : voice.phrases.say("missed.needed", {{"lesson", before},
                                                                     {"work", work},
-                                                                    {"n", static_cast<std::int64_t>(std::ceil(lesson.missed->minutes))}}));
-  for (const plan::Missed::Instead& instead : lesson.missed->instead) {
-    const int part = plan.trails[plan.count_ins[instead.count_in].trail].part;
-    said.push_back(voice.phrases.say("missed.instead", {{"part", voice.course.parts[part].name}, {"count", proof(voice, instead.count)}}));
+                                                                    {"n", static_cast<std::int64_t>(std::ceil(missed.minutes))}}));
+  if (!missed.cuttings.empty()) {
+    said.push_back(voice.phrases.say("missed.cutting"));
+    said.push_back(voice.phrases.say("page.caution.scissors"));
+  }
+  for (const plan::Missed::Instead& instead : missed.instead) {
+    const guide::PlacedTrail& trail = plan.trails[plan.count_ins[instead.count_in].trail];
+    const course::Part& part = voice.course.parts[trail.part];
+    said.push_back(voice.phrases.say(part.work.places > 1 ? "missed.instead.place" : "missed.instead",
+                                     {{"part", part.name}, {"place", std::int64_t{trail.place + 1}}, {"count", proof(voice, instead.count)}}));
   }
   return said;
 }
