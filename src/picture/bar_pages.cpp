@@ -50,6 +50,7 @@ class BarPages {
       if (first) piece.telling = tell_bar_map(sheet_, work, several);
       else piece.telling.heading(sheet_.say("page.bars.map.on"));
       first = false;
+      piece.frames = {{"", picture.window, {}}};
       piece.picture = std::move(picture);
       piece.gridded = true;
     }

@@ -115,9 +115,11 @@ class Handout {
   }
 
   void add_notes_and_marks() {
-    std::vector<Block> notes = sections_.text(tell_notes(sheet_), 4, Sections::Keep::as_text);
-    if (!sheet_.lesson.cuttings.empty()) mark_cutting(notes);  // they speak of the cutting, and may come on a page of their own
-    pages_.add(std::move(notes));
+    for (const Telling& telling : {tell_notes(sheet_), tell_missed(sheet_)}) {
+      std::vector<Block> notes = sections_.text(telling, 4, Sections::Keep::together);
+      if (!sheet_.lesson.cuttings.empty()) mark_cutting(notes);  // they speak of the cutting, and may come on a page of their own
+      pages_.add(std::move(notes));
+    }
     std::vector<Block> marks = sections_.text(tell_marks(sheet_), 6, Sections::Keep::together);
     for (Block& block : marks) block.corners = true;
     pages_.add(std::move(marks));

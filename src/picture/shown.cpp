@@ -36,7 +36,7 @@ class Lesson {
     add_cuttings();
     add_bars();
     add_map();
-    for (Telling telling : {tell_other_work(sheet_), tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_)})
+    for (Telling telling : {tell_other_work(sheet_), tell_threads(sheet_), tell_marks(sheet_), tell_notes(sheet_), tell_missed(sheet_)})
       if (!telling.empty()) shown_.rest.push_back(std::move(telling));
     return std::move(shown_);
   }

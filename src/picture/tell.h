@@ -45,6 +45,7 @@ std::string marks_first(const Sheet& sheet);
 Telling tell_threads(const Sheet& sheet);
 Telling tell_marks(const Sheet& sheet);
 Telling tell_notes(const Sheet& sheet);
+Telling tell_missed(const Sheet& sheet);
 /// Washing and cutting out have no pictures, but words and cautions.
 Telling tell_other_work(const Sheet& sheet);
 

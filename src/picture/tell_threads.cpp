@@ -217,6 +217,11 @@ Telling tell_notes(const Sheet& sheet) {
     telling.strong(sheet.say("page.notes"));
     telling.paragraph(sheet.lesson.notes);
   }
+  return telling;
+}
+
+Telling tell_missed(const Sheet& sheet) {
+  Telling telling;
   if (const auto missed = say::missed(sheet.voice, sheet.plan, sheet.lesson); !missed.empty()) {
     telling.strong(say::missed_heading(sheet.voice, sheet.lesson));
     telling.paragraph(sentences(missed));

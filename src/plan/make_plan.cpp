@@ -155,7 +155,8 @@ class Maker {
     for (std::size_t i = 0; i < minutes.size(); ++i) {
       if (taken[i]) continue;
       const bool thread_ends = std::binary_search(route.starts.begin(), route.starts.end(), static_cast<int>(i) + 1);
-      lay_out.add_step(static_cast<int>(lot), static_cast<int>(i), minutes[i], name, i + 1 == minutes.size() ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
+      const bool area_ends = i + 1 == minutes.size() || (thread_ends && route.items[i + 1].behind < 0);
+      lay_out.add_step(static_cast<int>(lot), static_cast<int>(i), minutes[i], name, area_ends ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
     }
   }
 

@@ -34,10 +34,15 @@ std::string cutting_title(const Voice& voice, const plan::Plan& plan, int cuttin
   return voice.phrases.say("lesson-title.cut", {{"part", voice.course.parts[static_cast<std::size_t>(plan.cuttings[static_cast<std::size_t>(cutting)].part)].name}});
 }
 
-std::string route_title(const Voice& voice, const plan::Plan& plan, int route) {
-  const plan::PartRoute& worked = plan.routes[static_cast<std::size_t>(route)];
-  return voice.phrases.say(worked.stage == course::Stage::bars ? "lesson-title.bars" : "lesson-title.fillings",
-                           {{"part", voice.course.parts[static_cast<std::size_t>(worked.part)].name}});
+std::string route_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> where) {
+  const plan::PartRoute& worked = plan.routes[static_cast<std::size_t>(where.first)];
+  const guide::Section& section = worked.sections[static_cast<std::size_t>(where.second)];
+  const bool whole = section.first == 0 && section.last + 1 >= static_cast<int>(worked.items.size());
+  const char* what = worked.stage == course::Stage::bars ? "bars" : "fillings";
+  return voice.phrases.say(fmt::format("lesson-title.{}.{}", what, whole ? "whole" : "stretch"),
+                           {{"part", voice.course.parts[static_cast<std::size_t>(worked.part)].name},
+                            {"first", std::int64_t{section.first + 1}},
+                            {"last", std::int64_t{section.last + 1}}});
 }
 
 /// What they are called, each once: the places of a repeated part have one name.
@@ -49,7 +54,7 @@ std::vector<std::string> names_of(const Voice& voice, const plan::Plan& plan, co
   };
   for (const auto& section : sections) add(section_title(voice, plan, section));
   for (const int cutting : cuttings) add(cutting_title(voice, plan, cutting));
-  for (const auto& [route, section] : routes) add(route_title(voice, plan, route));
+  for (const auto& where : routes) add(route_title(voice, plan, where));
   return names;
 }
 
