@@ -51,6 +51,7 @@ class BarPages {
       else piece.telling.heading(sheet_.say("page.bars.map.on"));
       first = false;
       piece.frames = {{"", picture.window, {}}};
+      piece.part_of_area = true;
       piece.picture = std::move(picture);
       piece.gridded = true;
     }

@@ -60,6 +60,7 @@ class CutPages {
       piece.telling = tell_cut_map(sheet_, work, map.numbers, several());
       piece.picture = std::move(map.picture);
       if (maps.size() == 1) continue;
+      piece.part_of_area = true;
       piece.letter = guide::letter(letters_++);
       piece.frames = {{piece.letter, piece.picture->window, {}}};
       draw_letter(piece.picture->list, {0, 0}, 3.3 * sheet_.styles.letter.size_pt / 13, piece.letter, sheet_.styles.letter, sheet_.measure);

@@ -16,6 +16,7 @@ struct CutPiece {
   std::string name;    ///< for files: "cut-map-1", "d", "mend"; "" where it has no picture
   std::optional<Picture> picture;
   bool gridded = false;  ///< the picture has a grid
+  bool part_of_area = false;  ///< a map in several pictures
   Telling telling;
   std::vector<MapFrame> frames;
   std::optional<Table> table;

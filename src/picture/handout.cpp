@@ -181,7 +181,8 @@ class Handout {
     if (piece.table) return table_blocks(*piece.table, height);
     if (!piece.picture) return sections.text(piece.telling, 6, Sections::Keep::together);
     Block block;
-    if (!sheet_.styles.key_aside) block.frames = piece.frames;  // in large type the cautions take the small picture's room: the map has the numbers
+    // In large type the cautions take the small picture's room, but where it tells which part of the cloth is shown.
+    if (!sheet_.styles.key_aside || sheet_.lesson.cuttings.empty() || piece.part_of_area) block.frames = piece.frames;
     block.gridded = piece.gridded;
     if (!piece.letter.empty()) {
       if (piece.gridded) block.scales = {{piece.letter, piece.picture->scale}};

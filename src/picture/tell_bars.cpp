@@ -54,7 +54,7 @@ Telling tell_bar_map(const Sheet& sheet, const BarWork& work, bool several) {
   const std::string name = sheet.course.parts[static_cast<std::size_t>(work.route->part)].name;
   telling.accent_heading(sheet.say(fmt::format("page.{}.map{}", stage(work), several ? ".part" : ""), {{"part", name}}));
   telling.paragraph(sentences({sheet.say(fmt::format("page.{}.map.order", stage(work)), {{"first", std::int64_t{work.first + 1}}, {"last", std::int64_t{work.last + 1}}}),
-                               sheet.say("page.bars.map.behind")}));
+                               sheet.say(fmt::format("page.{}.map.behind", stage(work)))}));
   telling.paragraph(sheet.say("page.bars.starts", {{"numbers", numbers_words(sheet, starts_of(work))}, {"n", wide(static_cast<std::ptrdiff_t>(starts_of(work).size()))}}));
   return telling;
 }
