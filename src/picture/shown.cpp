@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
 
 #include "picture/bar_pages.h"
 #include "picture/cut_pages.h"
@@ -66,23 +67,31 @@ class Lesson {
     finish(std::move(shown), draw_overview(sheet_, close_up, made.count_in->count, size_.width, size_.height));
   }
 
-  /// Each picture with the cautions; what has none goes with the words.
+  /// Each picture with the cautions; words that have none stand before the next.
   void add_cuttings() {
+    Telling before;
     for (CutPiece& piece : cut_pieces(sheet_, {{size_.width, size_.height}, {size_.width, size_.height}, size_.width, size_.height})) {
       if (piece.table) continue;  // tables are shown by themselves
       if (!piece.picture) {
-        shown_.rest.push_back(std::move(piece.telling));
+        before = std::move(piece.telling);
+        add_cautions(before);
         continue;
       }
       frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
-      piece.telling.strong(sheet_.say("page.caution.title"));
-      for (const std::string& caution : say::cutting_cautions(sheet_.voice)) piece.telling.paragraph(caution);
+      add_cautions(piece.telling);
       Shown shown;
       shown.letter = piece.letter;
       shown.name = piece.name;
+      shown.before = std::exchange(before, {});
       shown.telling = std::move(piece.telling);
       finish(std::move(shown), *piece.picture);
     }
+    if (!before.empty()) shown_.rest.push_back(std::move(before));
+  }
+
+  void add_cautions(Telling& telling) const {
+    telling.strong(sheet_.say("page.caution.title"));
+    for (const std::string& caution : say::cutting_cautions(sheet_.voice)) telling.paragraph(caution);
   }
 
   void add_bars() {

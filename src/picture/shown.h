@@ -15,6 +15,7 @@ struct Shown {
   std::string name;    ///< for files: "a", "a-count", "map"
   std::string title;   ///< "B: At each corner"
   list::List list;
+  Telling before;                       ///< what is read before it: what is looked over before anything is cut
   Telling telling;                      ///< its heading first
   int trail = -1, first = 0, last = 0;  ///< stitches that are numbered; -1: none
 };

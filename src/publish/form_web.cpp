@@ -125,7 +125,8 @@ class Page {
     const std::string id = fmt::format("{}-{}", hand_names[static_cast<int>(hand)], picture.name);
     const bool start = !picture.telling.empty() && picture.telling.pieces().front().how == How::accent_heading;
     std::string svg = paint::svg(picture.list, {id, picture.title, "", paint::SvgHead::As::part});
-    return fmt::format("<section{}>\n{}<div class=\"seen\">\n{}<div>{}{}</div>\n</div>\n</section>\n", start ? " class=\"start\"" : "",
+    const std::string before = picture.before.empty() ? "" : fmt::format("<section>\n{}</section>\n", telling_html(picture.before, ""));
+    return before + fmt::format("<section{}>\n{}<div class=\"seen\">\n{}<div>{}{}</div>\n</div>\n</section>\n", start ? " class=\"start\"" : "",
                        fmt::format("<h2>{}</h2>\n", escaped(picture.title)), svg, without_heading(picture.telling), step_button(picture));
   }
 

@@ -10,6 +10,7 @@
 #include "picture/cut_map.h"
 #include "picture/cut_pages.h"
 #include "picture/overlaps.h"
+#include "picture/shown.h"
 #include "picture/view.h"
 
 namespace {
@@ -165,6 +166,20 @@ TEST_CASE("what is said: the first cutting by a landmark, the check, the opposit
        {"Cut here first: 1", "leftmost block", "Before each snip", "Then the opposite end", "52 threads", "Leave alone",
         "If a snip goes wrong", "Practise on a scrap", "Turn the work over", "Show your work to your teacher", "28 cuttings, 112 snips"})
     CHECK_MESSAGE(text.find(words) != std::string::npos, words);
+}
+
+TEST_CASE("in pieces, as a screen shows them: the look over comes before the first picture that shows cutting, cautions with every one") {
+  for (const say::Hand hand : {say::Hand::right, say::Hand::left}) {
+    const Course c(diamond(6), hand);
+    const auto lesson = picture::show_lesson(c.course, c.plan, 2, c.voice, test::type(), {});
+    REQUIRE(!lesson.pictures.empty());
+    CHECK(picture::plain(lesson.pictures.front().before).find(c.voice.phrases.say("page.cut.before")) != std::string::npos);
+    const std::string caution = c.voice.phrases.say("page.caution.scissors");
+    for (std::size_t i = 0; i < lesson.pictures.size(); ++i) {
+      CHECK(lesson.pictures[i].before.empty() == (i > 0));
+      if (lesson.pictures[i].name != "map") CHECK(picture::plain(lesson.pictures[i].telling).find(caution) != std::string::npos);
+    }
+  }
 }
 
 TEST_CASE("two areas: numbers of one come before those of the other, and each is told by itself") {
