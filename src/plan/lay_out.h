@@ -23,8 +23,9 @@ class LayOut {
   void add(int lot, const trail::Trail& trail, const stitch::Pass& pass, const std::string& kind, std::pair<int, int> stitches);
   /// Work that is not parted: a cutting.
   void add_whole(int lot, double minutes, const std::string& technique);
-  /// One of several things worked one after another: item k of the lot, counted from 0. `stop`: how it is to put the work down behind it.
-  void add_step(int lot, int k, double minutes, const std::string& technique, Stop stop);
+  /// Of several things worked one after another, those that are not parted: the lot's items first to last, counted from 0. `stop`: how it is to
+  /// put the work down behind them.
+  void add_steps(int lot, std::pair<int, int> items, double minutes, const std::string& technique, Stop stop);
   /// The lots added from now on must not lie before `earliest` nor behind `latest`.
   void between(int earliest, int latest);
   /// What lay where before, so that little moves: the lesson of that lot's stitch, 0 for none.

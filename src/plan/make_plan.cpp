@@ -152,11 +152,21 @@ class Maker {
     std::vector<bool> taken(minutes.size(), false);
     for (const guide::Section& section : route.sections) std::fill(taken.begin() + section.first, taken.begin() + section.last + 1, true);
     const std::string name = route.stage == course::Stage::bars ? "bars" : "fillings";
+    constexpr std::size_t many = 240;  // of so many, those of one length of thread are not parted: the split stays quick
+    int first = 0;
+    double together = 0;
     for (std::size_t i = 0; i < minutes.size(); ++i) {
-      if (taken[i]) continue;
+      if (taken[i]) {
+        first = static_cast<int>(i) + 1;
+        continue;
+      }
+      together += minutes[i];
       const bool thread_ends = std::binary_search(route.starts.begin(), route.starts.end(), static_cast<int>(i) + 1);
       const bool area_ends = i + 1 == minutes.size() || (thread_ends && route.items[i + 1].behind < 0);
-      lay_out.add_step(static_cast<int>(lot), static_cast<int>(i), minutes[i], name, area_ends ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
+      if (minutes.size() > many && !thread_ends && !area_ends && !taken[i + 1]) continue;
+      lay_out.add_steps(static_cast<int>(lot), {first, static_cast<int>(i)}, together, name, area_ends ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
+      first = static_cast<int>(i) + 1;
+      together = 0;
     }
   }
 
