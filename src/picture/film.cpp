@@ -6,6 +6,7 @@
 #include "picture/close_up.h"
 #include "picture/column.h"
 #include "picture/facts.h"
+#include "picture/film_pieces.h"
 #include "picture/ink.h"
 #include "picture/remembered.h"
 #include "picture/step_words.h"
@@ -18,6 +19,7 @@ namespace {
 constexpr double side = film_width / 20, edge = film_height / 18;  // mm: screens cut off what is nearer to an edge
 constexpr double gap = 8, plate = 4;                               // mm between picture and words; round the words
 constexpr double picture_width = 160, tag = 7;                     // mm: widest picture; its letter stands out of it
+constexpr double most_words = film_height - 2 * edge - tag - 2 * plate;  // mm
 constexpr int widenings[] = {0, 2, 4, 7};                          // threads on every side
 constexpr int most_numbers[] = {6, 4, 2, 1};                       // the last points bear numbers, those before are only seen
 
@@ -50,6 +52,11 @@ class Film {
   std::vector<Still> make() {
     for (const guide::CloseUp& close_up : sheet_.plan.close_ups)
       if (close_up.lesson == sheet_.lesson.number && close_up.trail >= 0) add(close_up);
+    const double height = film_height - 2 * edge - tag;
+    const Fits fits = [this](double width, const FilmPiece& piece, const FilmPiece::Words& words) {
+      return set_words(piece, words, room_beside(width)).height() <= most_words;
+    };
+    for (const FilmPiece& piece : film_pieces(sheet_, picture_width - tag, height, fits)) add(piece);
     return std::move(stills_);
   }
 
@@ -73,6 +80,35 @@ class Film {
       still.list = still_list(still, heading, best(close_up, made, points[i]));
       stills_.push_back(std::move(still));
     }
+  }
+
+  void add(const FilmPiece& piece) {
+    for (std::size_t i = 0; i < piece.said.size(); ++i) {
+      Still still;
+      still.needle = false;
+      still.letter = piece.name;
+      still.number = static_cast<int>(i) + 1;
+      still.title = piece.letter.empty() ? piece.heading : sheet_.say("page.close-up.title", {{"letter", piece.letter}, {"title", piece.heading}});
+      still.words = piece.said[i].text;
+      if (piece.cutting) still.words = sentences({still.words, sheet_.say("film.caution")});
+      still.seconds = std::ceil(10 * std::max(60 / plan::speed(sheet_.course, piece.kind), seconds_to_say(still.words))) / 10;
+      const double left = side + tag + piece.picture.width + gap;
+      still.list = blank(still, piece.picture);
+      put_words(still.list, set_words(piece, piece.said[i], room_beside(piece.picture.width)), left);
+      stills_.push_back(std::move(still));
+    }
+  }
+
+  static double room_beside(double picture) { return film_width - side - (side + tag + picture + gap) - 2 * plate; }
+
+  /// With what stands over them; on a still of cutting with the caution.
+  Column set_words(const FilmPiece& piece, const FilmPiece::Words& words, double width) const {
+    Column column(width, sheet_.styles, sheet_.measure);
+    if (words.strong.empty()) column.heading(piece.heading);
+    else column.strong(words.strong);
+    column.paragraph(words.text);
+    if (piece.cutting) column.strong(sheet_.say("film.caution"));
+    return column;
   }
 
   double half_a_stitch(const guide::CloseUp& close_up) const { return 30 / plan::speed(sheet_.course, sheet_.part(close_up.trail).kind); }
@@ -135,16 +171,23 @@ class Film {
   }
 
   list::List still_list(const Still& still, const std::string& heading, const Picture& picture) const {
+    list::List list = blank(still, picture);
+    put_words(list, words_of(still, heading, room_beside(picture.width)), side + tag + picture.width + gap);
+    return list;
+  }
+
+  static list::List blank(const Still& still, const Picture& picture) {
     list::List list;
     list.width = film_width;
     list.height = film_height;
     list.title = still.title;
     put(list, picture.list, {side + tag, edge + tag});
-    const double left = side + tag + picture.width + gap, width = film_width - side - left;
-    const Column column = words_of(still, heading, width - 2 * plate);
-    add_panel(list, list::Role::ground, {left, edge + tag, width, column.height() + 2 * plate}, 2, colour::white, 0, {});
-    draw_column(list, column, {left + plate, edge + tag + plate});
     return list;
+  }
+
+  static void put_words(list::List& list, const Column& column, double left) {
+    add_panel(list, list::Role::ground, {left, edge + tag, column.width() + 2 * plate, column.height() + 2 * plate}, 2, colour::white, 0, {});
+    draw_column(list, column, {left + plate, edge + tag + plate});
   }
 
   /// Rather without a heading than out of sight.
@@ -153,7 +196,7 @@ class Film {
     column.heading(heading);
     column.paragraph(still.words);
     bare.paragraph(still.words);
-    return column.height() > film_height - 2 * edge - tag - 2 * plate ? bare : column;
+    return column.height() > most_words ? bare : column;
   }
 
   const Sheet& sheet_;
