@@ -73,7 +73,7 @@ class Maps {
 
   Picture draw_tile(const std::vector<int>& items) {
     const cloth::Box window = window_of(items);
-    const double scale = std::min({most_scale, width_ / (window.width() + 1), height_ / (window.height() + 1)});
+    const double scale = std::min({most_scale * times_larger(sheet_.styles), width_ / (window.width() + 1), height_ / (window.height() + 1)});
     Picture picture;
     const View view = view_of(window, scale, sheet_.voice.hand);
     picture.width = view.width();

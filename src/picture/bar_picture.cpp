@@ -91,10 +91,12 @@ Picture picture_of(double width, double height, double scale, const cloth::Box& 
 
 }  // namespace
 
+double times_larger(const Styles& styles) { return std::max(1.0, styles.number.size_pt / styles_for(Print::normal).number.size_pt); }
+
 Picture bar_picture(const Sheet& sheet, const BarWork& work, int item, double width) {
   const cloth::Box window = window_of(work.bar(work.item(item).bar));
   constexpr double largest = 7.2;  // mm a thread
-  const double scale = std::min(largest, width / (std::max(window.width(), window.height()) + 1));
+  const double scale = std::min(largest * times_larger(sheet.styles), width / (std::max(window.width(), window.height()) + 1));
   const View view = view_of(window, scale, sheet.voice.hand);
   Picture picture = picture_of(view.width(), view.height(), scale, window);
   const OneBar bar(sheet, work, item, window, scale, {0, 0});
@@ -108,7 +110,7 @@ Picture picot_picture(const Sheet& sheet, const BarWork& work, int item, double 
   const cutwork::RouteItem& worked = work.item(item);
   const cloth::Box window = window_of(work.bar(worked.bar));
   constexpr double gap = 3;  // mm
-  const double scale = std::min(4.4, (width - gap) / 2 / (window.width() + 1));
+  const double scale = std::min(4.4 * times_larger(sheet.styles), (width - gap) / 2 / (window.width() + 1));
   const View view = view_of(window, scale, sheet.voice.hand);
   Picture picture = picture_of(2 * view.width() + gap, view.height(), scale, window);
   const double out = worked.picots[0] ? -1 : 1;

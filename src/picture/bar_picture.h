@@ -9,6 +9,9 @@ namespace picture {
 /// parted; `width` and `height` in mm.
 std::vector<Picture> bar_maps(const Sheet& sheet, const BarWork& work, double width, double height);
 
+/// How much larger than on a usual page type is: close-ups grow with it.
+double times_larger(const Styles& styles);
+
 /// The needle's points on one bar: two figures of eight, or turns, laid loosely.
 Picture bar_picture(const Sheet& sheet, const BarWork& work, int item, double width);
 

@@ -41,7 +41,7 @@ class Filler {
 
   Picture draw(double width) {
     const cloth::Box window = box_.widened(around);
-    const double scale = std::min(4.4, (width - gap) / 2 / (window.width() + 1));
+    const double scale = std::min(4.4 * times_larger(sheet_.styles), (width - gap) / 2 / (window.width() + 1));
     const View view = view_of(window, scale, sheet_.voice.hand);
     picture_.width = 2 * view.width() + gap;
     picture_.height = 2 * view.height() + gap;
@@ -63,8 +63,9 @@ class Filler {
   Point at(Place p) const { return cloth_->at(p.x, p.y); }
 
   void draw_step(int step, const View& view) {
-    const Point corner{cloth_->rect().x + 3.4, cloth_->rect().y + view.height() - 3.4};
-    draw_letter(picture_.list, corner, 2.6, std::to_string(step + 1), style_, sheet_.measure);
+    const double larger = times_larger(sheet_.styles), inset = 3.4 * larger;
+    const Point corner{cloth_->rect().x + inset, cloth_->rect().y + view.height() - inset};
+    draw_letter(picture_.list, corner, 2.6 * larger, std::to_string(step + 1), style_, sheet_.measure);
   }
 
   /// Bars round the opening are done; the one from which it is worked half, and whole in the last picture.

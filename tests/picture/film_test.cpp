@@ -5,10 +5,12 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <set>
 
 #include "list/bounds.h"
 #include "pages_of.h"
 #include "picture/overlaps.h"
+#include "picture/shown.h"
 
 namespace {
 
@@ -115,5 +117,31 @@ TEST_CASE("a still for each point of each close-up: two a stitch, of looped stit
         made[still.letter] += still.needle ? 1 : 0;
       CHECK(made == expected);
     }
+  }
+}
+
+TEST_CASE("lessons that cut, weave and fill: every picture of the page has stills, none of cutting is without a caution") {
+  const std::string text = test::head("Wild") + part_text("ring", "blocks", "[0, -24]", "path = \"SE 6, SW 5, NW 5, NE 4\"") +
+                           "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"fine\"\nwithin = [\"ring\"]\npicots = true\n"
+                           "fillings = [{ kind = \"dove's eye\", where = \"every second\" }, { kind = \"wheel\", where = [[2, 2]] }]\n"
+                           "[[lesson]]\nwork = [\"ring\"]\n[[lesson]]\nwork = [\"heart / cut\"]\n[[lesson]]\nwork = [\"heart / bars\", \"heart / fillings\"]\n";
+  walk(text, test::english(), say::Hand::left);
+  walk(text, norwegian(), say::Hand::right);
+  const course::Course course = course_from(text);
+  const plan::Plan plan = test::planned(course);
+  const say::Voice voice{test::english(), say::Hand::right, course};
+  const std::string caution = test::english().say("film.caution");
+  for (const int lesson : {2, 3}) {
+    std::set<std::string> seen;
+    for (const picture::Still& still : picture::film(course, plan, lesson, voice, test::type())) {
+      seen.insert(still.letter);
+      CHECK(!still.words.empty());
+      CHECK((still.words.find(caution) != std::string::npos) == (lesson == 2));
+    }
+    std::set<std::string> shown;
+    for (const picture::Shown& picture : picture::show_lesson(course, plan, lesson, voice, test::type(), {}).pictures)
+      if (!picture.letter.empty()) shown.insert(picture.letter);
+    CHECK(shown.size() >= 2);
+    CHECK(seen.size() >= shown.size());
   }
 }
