@@ -47,10 +47,51 @@ std::vector<guide::CountIn> starts(const Desk& desk) {
   return ordered;
 }
 
+void fly_to(Desk& desk, const cloth::Box& window) {
+  const float pixels = 22 * desk.scale;
+  const ImVec2 screen = ImGui::GetIO().DisplaySize;
+  const Area cloth = cloth_area(desk, screen.x, screen.y);
+  desk.view.pixels = pixels;
+  desk.view.whole = false;
+  const double middle = (window.x0 + window.x1) / 2.0;
+  desk.view.x = (desk.hand == say::Hand::left ? -middle : middle) - cloth.w / pixels / 2;
+  desk.view.y = (window.y0 + window.y1) / 2.0 - cloth.h / pixels / 2;
+}
+
+/// The needle at the start's first stitch, and the cloth there.
+void go_to_start(Desk& desk, const guide::CountIn& start) {
+  show_cutting(desk, false);
+  int step = 0;
+  for (const auto& [trail, section] : lesson_of(desk).sections) {
+    if (trail == start.trail && section == start.section) break;
+    const guide::Section& before = desk.plan()->trails[static_cast<std::size_t>(trail)].sections[static_cast<std::size_t>(section)];
+    step += before.last - before.first + 1;
+  }
+  desk.walk.step = step;
+  fly_to(desk, {start.hole.x, start.hole.y, start.hole.x, start.hole.y});
+}
+
+/// A heading that leads somewhere: true when it is clicked, or Enter pressed on it.
+bool leading_heading(const Desk& desk, const std::string& id, const std::string& text) {
+  ImGui::Dummy({0, 4 * desk.scale});
+  ImGui::PushFont(desk.fonts.bold);
+  const float width = ImGui::GetContentRegionAvail().x;
+  const ImVec2 at = ImGui::GetCursorScreenPos(), size = ImGui::CalcTextSize(text.c_str(), nullptr, false, width);
+  const bool pressed = ImGui::InvisibleButton(id.c_str(), {width, size.y});
+  ImDrawList& draw = *ImGui::GetWindowDrawList();
+  if (ImGui::IsItemHovered() || ImGui::IsItemFocused())
+    draw.AddRectFilled(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(), paint(desk.theme.hover), 4 * desk.scale);
+  draw.AddText(desk.fonts.bold, desk.fonts.bold->FontSize, at, paint(desk.theme.ink), text.c_str(), nullptr, width);
+  ImGui::PopFont();
+  return pressed;
+}
+
 void start(Desk& desk) {
   const std::vector<guide::CountIn> all = starts(desk);
   for (const guide::CountIn& count_in : all) {
-    heading(desk, start_heading(desk, count_in, all.size() > 1));
+    const std::string id = fmt::format("##start{}.{}", count_in.trail, count_in.section);
+    if (leading_heading(desk, id, start_heading(desk, count_in, all.size() > 1))) go_to_start(desk, count_in);
+    teach(desk, "desk.teach.start");
     const guide::CountIn shown = shown_count(desk, count_in);
     wrapped(say::count_in(desk.voice(), shown));
     teach(desk, "desk.teach.count-in");
@@ -64,16 +105,6 @@ void start(Desk& desk) {
     other_counts(desk, count_in);
     if (!count_in.others.empty() && ImGui::SmallButton(fmt::format("{}##{}.{}", desk.say("desk.another-landmark"), count_in.trail, count_in.section).c_str())) ++desk.alternative;
   }
-}
-
-void fly_to(Desk& desk, const cloth::Box& window) {
-  const float pixels = 22 * desk.scale;
-  desk.view.pixels = pixels;
-  desk.view.whole = false;
-  const double middle = (window.x0 + window.x1) / 2.0;
-  const float width = ImGui::GetIO().DisplaySize.x * 0.5F, height = ImGui::GetIO().DisplaySize.y * 0.5F;
-  desk.view.x = (desk.hand == say::Hand::left ? -middle : middle) - width / pixels / 2;
-  desk.view.y = (window.y0 + window.y1) / 2.0 - height / pixels / 2;
 }
 
 std::string shows(guide::Shows what) {

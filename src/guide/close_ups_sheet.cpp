@@ -99,7 +99,7 @@ void Sheet::show_starts() {
     const Part& part = parts_[p];
     const Span numbered = first_stitches(part.needle, part.section);
     const cloth::Hole hole = part.needle.at(part.section.first).up;
-    if (!shown_at_another_place(part, Shows::start, numbered, hole)) draft(p, Rank::start, Shows::start, numbered, {}, hole);
+    if (!shown_at_another_place(p, Shows::start, numbered, hole)) draft(p, Rank::start, Shows::start, numbered, {}, hole);
   }
 }
 
@@ -135,7 +135,8 @@ void Sheet::show_steps() {
 
 /// Is a start or end of the same part and pass shown already that looks the same up to turning, at another place? Then that one speaks for
 /// it too.
-bool Sheet::shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole) {
+bool Sheet::shown_at_another_place(std::size_t p, Shows shows, const Span& numbered, cloth::Hole hole) {
+  const Part& part = parts_[p];
   const PlacedTrail& own = *part.placed;
   for (Draft& draft : drafts_) {
     CloseUp& shown = draft.close_up;
@@ -143,6 +144,7 @@ bool Sheet::shown_at_another_place(const Part& part, Shows shows, const Span& nu
     if (shown.shows != shows || other.part != own.part || other.pass != own.pass || other.place == own.place) continue;
     if (signature(parts_[draft.part].needle, {shown.first, shown.last}) != signature(part.needle, numbered)) continue;
     shown.stands_for.push_back(hole);
+    draft.further.push_back(p);
     return true;
   }
   return false;
@@ -159,7 +161,7 @@ void Sheet::show_new_threads() {
     if (changes.empty()) continue;
     const Span numbered{changes.front() - beside_change, changes.front() + beside_change - 1};
     const cloth::Hole hole = part.needle.at(changes.front()).up;
-    if (shown_at_another_place(part, Shows::new_thread, numbered, hole)) continue;
+    if (shown_at_another_place(p, Shows::new_thread, numbered, hole)) continue;
     draft(p, Rank::new_thread, Shows::new_thread, numbered, {}, hole);
     for (std::size_t i = 1; i < changes.size(); ++i) drafts_.back().close_up.stands_for.push_back(part.needle.at(changes[i]).up);
   }
@@ -172,21 +174,26 @@ void Sheet::show_ends() {
     if (last != part.work.last) continue;
     const Span numbered = last_stitches(part.needle, part.work);
     if (part.needle.closed() && last + 1 == part.needle.size()) {
-      if (shown_at_another_place(part, Shows::join, numbered, part.needle.at(0).up)) continue;
+      if (shown_at_another_place(p, Shows::join, numbered, part.needle.at(0).up)) continue;
       draft(p, Rank::end, Shows::join, numbered, {0, std::min(after_join - 1, last)}, part.needle.at(0).up);
       drafts_.back().close_up.wraps = true;
-    } else if ((part.needle.looped() || !seen(part)) && !shown_at_another_place(part, Shows::end, numbered, part.needle.at(last).down)) {
+    } else if ((part.needle.looped() || !seen(p)) && !shown_at_another_place(p, Shows::end, numbered, part.needle.at(last).down)) {
       draft(p, Rank::end, Shows::end, numbered, {}, part.needle.at(last).down);
     }
   }
 }
 
-/// Are the section's last stitches numbered in a window?
-bool Sheet::seen(const Part& part) const {
-  const Span last{std::max(part.work.first, part.work.last - 1), part.work.last};
-  return std::any_of(drafts_.begin(), drafts_.end(), [&](const Draft& draft) {
-    return draft.close_up.trail == part.trail && Span{draft.close_up.first, draft.close_up.last}.holds(last);
-  });
+/// Are the section's last stitches numbered in a window, or those of another place that it speaks for?
+bool Sheet::seen(std::size_t p) const {
+  const Part& part = parts_[p];
+  const auto in = [&](const Draft& draft) {
+    const Part& shown = parts_[draft.part];
+    const bool further = std::find(draft.further.begin(), draft.further.end(), p) != draft.further.end();
+    if (shown.trail != part.trail && (!further || shown.work.count() != part.work.count())) return false;
+    const Span& work = further ? shown.work : part.work;
+    return Span{draft.close_up.first, draft.close_up.last}.holds({std::max(work.first, work.last - 1), work.last});
+  };
+  return std::any_of(drafts_.begin(), drafts_.end(), in);
 }
 
 void Sheet::show(const Alike& alike) {
@@ -213,7 +220,7 @@ void Sheet::draft(std::size_t p, Rank rank, Shows shows, const Span& numbered, c
   close_up.stands_for = {own};
   for (int k = numbered.first; k <= numbered.last; ++k)
     if (part.needle.at(k).backward) close_up.steps_back.push_back(k);
-  drafts_.push_back({p, rank, std::move(close_up)});
+  drafts_.push_back({p, rank, std::move(close_up), {}});
 }
 
 }  // namespace guide

@@ -40,6 +40,7 @@ class Sheet {
     std::size_t part = 0;
     Rank rank = Rank::start;
     CloseUp close_up;
+    std::vector<std::size_t> further;  ///< parts at other places that it speaks for
   };
   class Gathered;
 
@@ -50,8 +51,8 @@ class Sheet {
   void show_steps();
   void show_new_threads();
   void show_ends();
-  bool seen(const Part& part) const;
-  bool shown_at_another_place(const Part& part, Shows shows, const Span& numbered, cloth::Hole hole);
+  bool seen(std::size_t part) const;
+  bool shown_at_another_place(std::size_t part, Shows shows, const Span& numbered, cloth::Hole hole);
   void show(const Alike& alike);
   void draft(std::size_t part, Rank rank, Shows shows, const Span& numbered, const Span& also, cloth::Hole own);
 

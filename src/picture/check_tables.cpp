@@ -1,4 +1,7 @@
 // How much is stitched by each corner: what a student compares on the way.
+#include <algorithm>
+
+#include "picture/places.h"
 #include "picture/table.h"
 #include "picture/tell.h"
 
@@ -22,11 +25,25 @@ std::vector<Checkpoint> spread(const std::vector<Checkpoint>& points) {
   return some;
 }
 
+/// The corners of one section, or of several that are alike.
+struct Checked {
+  int trail = 0;
+  std::vector<Checkpoint> points;
+  std::vector<int> places{};
+};
+
+bool same_numbers(const Checked& a, const Checked& b) {
+  const auto same = [](const Checkpoint& x, const Checkpoint& y) { return x.corner == y.corner && x.numbers == y.numbers; };
+  return std::equal(a.points.begin(), a.points.end(), b.points.begin(), b.points.end(), same);
+}
+
 /// A column for each corner: wide and low.
-Table table_of(const Sheet& sheet, const std::vector<Checkpoint>& points) {
-  const int trail = points[0].trail;
+Table table_of(const Sheet& sheet, const Checked& checked) {
+  const int trail = checked.trail;
+  const std::vector<Checkpoint>& points = checked.points;
   Table table;
-  const std::string what = say::section_title(sheet.voice, sheet.plan, {trail, points[0].section});
+  const std::string what =
+      at_places(sheet, trail, say::section_title(sheet.voice, sheet.plan, {trail, points[0].section}), checked.places);
   table.title = sheet.lesson.sections.size() < 2 ? sheet.say("page.check.title")
                                                  : sheet.say("page.check.title.of", {{"what", words::capitalised(what)}});
   table.note = sheet.say(note_key(sheet, trail));
@@ -48,15 +65,16 @@ Table table_of(const Sheet& sheet, const std::vector<Checkpoint>& points) {
 }  // namespace
 
 std::vector<Table> check_tables(const Sheet& sheet) {
-  std::vector<Table> tables;
+  std::vector<Checked> alike;
   const auto& all = sheet.plan.checkpoints;
   for (std::size_t i = 0; i < all.size();) {
-    std::size_t end = i;
-    std::vector<Checkpoint> points;
-    for (; end < all.size() && all[end].trail == all[i].trail && all[end].section == all[i].section; ++end) points.push_back(all[end]);
-    if (all[i].lesson == sheet.lesson.number && sheet.trail(all[i].trail).place == 0) tables.push_back(table_of(sheet, points));
-    i = end;
+    Checked checked{all[i].trail, {}};
+    const Checkpoint& first = all[i];
+    for (; i < all.size() && all[i].trail == first.trail && all[i].section == first.section; ++i) checked.points.push_back(all[i]);
+    if (first.lesson == sheet.lesson.number) add_at_place(sheet, std::move(checked), same_numbers, alike);
   }
+  std::vector<Table> tables;
+  for (const Checked& checked : alike) tables.push_back(table_of(sheet, checked));
   return tables;
 }
 

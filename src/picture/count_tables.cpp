@@ -1,11 +1,13 @@
 // The lines of the counts to be sure, named; sums that a reader would make are made here.
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <numeric>
 
 #include "base/require.h"
 #include "picture/cut_pages.h"
 #include "picture/facts.h"
+#include "picture/places.h"
 #include "picture/table.h"
 #include "picture/tell.h"
 
@@ -61,6 +63,19 @@ void add_both(const Sheet& sheet, Table& table) {
     table.note = sheet.say("page.count.both", {{"n", std::int64_t{std::accumulate(total.numbers.begin(), total.numbers.end(), 0)}}});
 }
 
+/// The lines of one trail, or of several that are alike.
+struct Counted {
+  int trail = 0;
+  std::vector<CountLine> lines;
+  int stitches = 0;
+  std::vector<int> places{};
+};
+
+bool same_counts(const Counted& a, const Counted& b) {
+  const auto same = [](const CountLine& x, const CountLine& y) { return x.what == y.what && x.numbers == y.numbers && x.legs == y.legs && x.each == y.each; };
+  return a.stitches == b.stitches && std::equal(a.lines.begin(), a.lines.end(), b.lines.begin(), b.lines.end(), same);
+}
+
 int stitches_of(const Sheet& sheet, int trail) {
   int n = 0;
   for (const auto& [t, s] : sheet.lesson.sections)
@@ -68,52 +83,56 @@ int stitches_of(const Sheet& sheet, int trail) {
   return n;
 }
 
+/// "56 stitches in all", or at each place and together; nothing where the table says so already.
+std::string in_all(const Sheet& sheet, const Counted& counted) {
+  const auto places = static_cast<std::int64_t>(counted.places.size());
+  if (places > 1)
+    return sheet.say("page.count.stitches.each", {{"n", std::int64_t{counted.stitches}}, {"sum", places * counted.stitches}});
+  const CountLine& last = counted.lines.back();
+  if (is_total(last.what) && last.numbers.front() == counted.stitches && stitch::stitch_by_stitch(sheet.pass(counted.trail))) return {};
+  return sheet.say("page.count.stitches", {{"n", std::int64_t{counted.stitches}}});
+}
+
 /// Corner blocks belong to two flights, so flights add up to more than the ring has.
-void add_shared(const Sheet& sheet, int trail, Table& table) {
-  table.note = sheet.say("page.count.stitches", {{"n", std::int64_t{stitches_of(sheet, trail)}}});
+void add_shared(const Sheet& sheet, const Counted& counted, Table& table) {
+  table.note = in_all(sheet, counted);
   int sum = 0;
   for (const Table::Row& row : table.rows)
     if (!row.total) sum += row.times * row.numbers.front();
   const int over = table.rows.empty() || sum == 0 ? 0 : sum - table.rows.back().numbers.front();
   if (over > 0)
-    table.note = sentences({table.note, sheet.say(fmt::format("page.count.shared.{}", sheet.pieces(trail)),
+    table.note = sentences({table.note, sheet.say(fmt::format("page.count.shared.{}", sheet.pieces(counted.trail)),
                                                   {{"n", std::int64_t{over}}, {"sum", std::int64_t{sum}}})});
 }
 
-std::string title(const Sheet& sheet, int trail) {
-  if (sheet.lesson.sections.size() < 2) return sheet.say("page.count.title");
-  const course::Part& part = sheet.part(trail);
-  const std::string key = part.work.passes_a_place() > 1 ? "page.count.title.pass" : "page.count.title.part";
-  return sheet.say(
-      key + (part.work.places > 1 ? "-place" : ""),
-      {{"part", part.name}, {"pass", words::Ordinal{sheet.trail(trail).pass}}, {"place", std::int64_t{sheet.trail(trail).place + 1}}});
-}
-
-Table table_for(const Sheet& sheet, int trail, const std::vector<CountLine>& lines) {
+Table table_for(const Sheet& sheet, const Counted& counted) {
   Table table;
-  table.title = title(sheet, trail);
+  const int trail = counted.trail;
+  table.title = sheet.lesson.sections.size() < 2
+                    ? sheet.say("page.count.title")
+                    : sheet.say("page.count.title.of", {{"what", at_places(sheet, trail, part_and_pass(sheet, trail), counted.places)}});
   const bool rows = sheet.by_rows(trail);
   if (rows)
     for (const int run : {0, 1}) table.heads.push_back(short_row(sheet, trail, run));
   else
     table.heads.push_back(sheet.say(fmt::format("page.count.{}", sheet.pieces(trail))));
-  for (const CountLine& line : lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
-  if (!sheet.looped(trail)) rows ? add_both(sheet, table) : add_shared(sheet, trail, table);
+  for (const CountLine& line : counted.lines) table.rows.push_back({label(sheet, line), line.numbers, line.legs, is_total(line.what)});
+  if (!sheet.looped(trail)) rows ? add_both(sheet, table) : add_shared(sheet, counted, table);
   return table;
 }
 
 }  // namespace
 
 std::vector<Table> count_tables(const Sheet& sheet) {
-  std::vector<Table> tables;
+  std::vector<Counted> all;
   const auto& lines = sheet.plan.counts[sheet.lesson.number - 1];
   for (std::size_t i = 0; i < lines.size();) {
-    std::size_t end = i;
-    while (end < lines.size() && lines[end].trail == lines[i].trail) ++end;
-    tables.push_back(table_for(sheet, lines[i].trail,
-                               {lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(end)}));
-    i = end;
+    Counted counted{lines[i].trail, {}, stitches_of(sheet, lines[i].trail)};
+    for (; i < lines.size() && lines[i].trail == counted.trail; ++i) counted.lines.push_back(lines[i]);
+    add_at_place(sheet, std::move(counted), same_counts, all);
   }
+  std::vector<Table> tables;
+  for (const Counted& counted : all) tables.push_back(table_for(sheet, counted));
   return tables;
 }
 

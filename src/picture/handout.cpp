@@ -9,6 +9,7 @@
 #include "picture/foot.h"
 #include "picture/overview.h"
 #include "picture/pages.h"
+#include "picture/places.h"
 #include "picture/remembered.h"
 #include "picture/sections.h"
 #include "picture/table.h"
@@ -61,13 +62,12 @@ class Handout {
     Telling telling;
     if (close_up.shows == guide::Shows::start && made.count_in && !made.counts_inside) {
       add_overview(close_up, made);
-      tell_rhythm(sheet_, close_up, telling);
+      tell_from_one(sheet_, close_up, telling);
     } else {
       telling = tell_close_up(sheet_, close_up, made);
     }
     Block block;
-    block.frames = {
-        {close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for}};
+    block.frames = {map_frame(sheet_, close_up, made.picture.window)};
     block.scales = {{close_up.letter, made.picture.scale}};
     block.gridded = true;
     made.picture.list.places = {{close_up.letter, close_up_title(close_up, made), {0, 0, made.picture.width, made.picture.height}}};

@@ -114,7 +114,7 @@ class Map {
     const Point p{rect.x, rect.y}, q{rect.x + rect.w, rect.y}, r{rect.x + rect.w, rect.y + rect.h}, s{rect.x, rect.y + rect.h};
     for (const auto& [from, to] : {std::pair{p, q}, std::pair{q, r}, std::pair{r, s}, std::pair{s, p}})
       around_.solid.push_back({from, to, 0.2});
-    const bool marked = std::any_of(frame.places.begin(), frame.places.end(), [&](cloth::Hole h) { return frame.window.holds(h); });
+    const bool marked = frame.marks.empty() && std::any_of(frame.places.begin(), frame.places.end(), [&](cloth::Hole h) { return frame.window.holds(h); });
     if (!marked || many(frame)) labels_.push_back({q, 0.3, frame.letter, {p, r, s}});
   }
 
@@ -122,7 +122,8 @@ class Map {
 
   void draw_places() {
     for (const MapFrame& frame : order_.frames)
-      for (const cloth::Hole place : frame.places) many(frame) ? draw_dot(place) : draw_ring(place, frame.letter);
+      for (std::size_t i = 0; i < frame.places.size(); ++i)
+        many(frame) ? draw_dot(frame.places[i]) : draw_ring(frame.places[i], frame.letter, frame.marks.empty() ? frame.letter : frame.marks[i]);
   }
 
   void draw_dot(cloth::Hole place) {
@@ -130,10 +131,10 @@ class Map {
     around_.solid.push_back({view_.at(place), view_.at(place), 0.9});
   }
 
-  void draw_ring(cloth::Hole place, const std::string& letter) {
+  void draw_ring(cloth::Hole place, const std::string& letter, const std::string& label) {
     add_disc(picture_.list, list::Role::map_mark, view_.at(place), place_radius, colour::white, 0.35, colour::ink);
     around_.solid.push_back({view_.at(place), view_.at(place), place_radius + 0.2});
-    labels_.push_back({view_.at(place), place_radius + 0.2, letter});
+    labels_.push_back({view_.at(place), place_radius + 0.2, label});
     const Point at = view_.at(place);
     picture_.list.jumps.push_back({{at.x - jump_half, at.y - jump_half, 2 * jump_half, 2 * jump_half}, letter});
   }

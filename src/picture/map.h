@@ -9,7 +9,8 @@ namespace picture {
 struct MapFrame {
   std::string letter;
   cloth::Box window;
-  std::vector<cloth::Hole> places;  ///< that it speaks for
+  std::vector<cloth::Hole> places;   ///< that it speaks for
+  std::vector<std::string> marks{};  ///< in step with the places where each has its own, else all bear the letter
 };
 
 struct MapOrder {

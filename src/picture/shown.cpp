@@ -10,6 +10,7 @@
 #include "picture/map.h"
 #include "picture/overview.h"
 #include "picture/pages.h"
+#include "picture/places.h"
 #include "picture/remembered.h"
 #include "picture/sections.h"
 #include "picture/tell.h"
@@ -45,8 +46,7 @@ class Lesson {
  private:
   void add(const guide::CloseUp& close_up) {
     CloseUpPicture made = close_up_picture(sheet_, close_up, {size_.width, size_.width, size_.height, size_.height});
-    frames_.push_back(
-        {close_up.letter, made.picture.window, close_up.shows == guide::Shows::start ? std::vector<cloth::Hole>{} : close_up.stands_for});
+    frames_.push_back(map_frame(sheet_, close_up, made.picture.window));
     if (close_up.shows == guide::Shows::start && made.count_in && !made.counts_inside) add_overview(close_up, made);
     Shown shown;
     shown.letter = close_up.letter;

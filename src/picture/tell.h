@@ -13,6 +13,9 @@ Telling tell_close_up(const Sheet& sheet, const guide::CloseUp& close_up, const 
 void tell_start(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling);
 /// Heading, tail, landmark and proof: what a start needs before the first stitch.
 void tell_count_in(const Sheet& sheet, const guide::CloseUp& close_up, const CloseUpPicture& picture, Telling& telling);
+/// What follows the count: the rhythm, where the thread is finished if the picture shows it, and the same start at further places of a
+/// repeated part, each with its own count.
+void tell_from_one(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 /// Which row or block first, which way, over how many threads.
 void tell_rhythm(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);
 void tell_corner(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling);

@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 
 #include "picture/facts.h"
+#include "picture/places.h"
 #include "picture/tell.h"
 
 namespace picture {
@@ -87,15 +89,33 @@ std::string cloth(const Sheet& sheet) {
                                         {"height", words::Decimal{cloth::mm(threads.y, count) / 10, 0}}});
 }
 
+/// After how many stitches a new thread is taken, at how many places.
+struct OneLength {
+  int trail = 0, stitches = 0;
+  std::vector<int> places{};
+};
+
 /// "Take a new thread after about 66 stitches"; with the part's name where the lesson has several.
-std::string one_length(const Sheet& sheet, int t, const guide::Section& section) {
-  const std::vector<int> whole = stitches_a_thread(sheet.trail(t).trail, section);
-  if (whole.empty()) return {};
-  int sum = 0;
-  for (const int n : whole) sum += n;
+std::string one_length(const Sheet& sheet, const OneLength& length) {
+  const int t = length.trail;
   const std::string key =
       fmt::format("page.threads.after.{}{}", sheet.by_rows(t) ? "rows" : sheet.pieces(t), sheet.lesson.sections.size() > 1 ? ".part" : "");
-  return sheet.say(key, {{"n", std::int64_t{sum / static_cast<int>(whole.size())}}, {"part", sheet.part(t).name}});
+  return sheet.say(key, {{"n", std::int64_t{length.stitches}},
+                         {"part", words::capitalised(at_places(sheet, t, part_and_pass(sheet, t), length.places))}});
+}
+
+std::vector<std::string> lengths_said(const Sheet& sheet) {
+  std::vector<OneLength> all;
+  const auto same = [](const OneLength& a, const OneLength& b) { return a.stitches == b.stitches; };
+  for (const auto& [t, s] : sheet.lesson.sections) {
+    const std::vector<int> whole = stitches_a_thread(sheet.trail(t).trail, sheet.trail(t).sections[s]);
+    if (whole.empty()) continue;
+    const int sum = std::accumulate(whole.begin(), whole.end(), 0);
+    add_at_place(sheet, OneLength{t, sum / static_cast<int>(whole.size())}, same, all);
+  }
+  std::vector<std::string> said;
+  for (const OneLength& length : all) said.push_back(one_length(sheet, length));
+  return said;
 }
 
 struct Weaving {
@@ -185,16 +205,14 @@ Telling tell_threads(const Sheet& sheet) {
   const std::vector<ThreadUse> uses = thread_uses(sheet);
   if (uses.empty() || sheet.lesson.sections.empty()) return telling;
   telling.strong(sheet.say("page.threads.title"));
-  std::vector<std::string> lengths;
   Weaving weaving;
   bool hanging = false;
   for (const auto& [t, s] : sheet.lesson.sections) {
     const guide::Section& section = sheet.trail(t).sections[s];
-    lengths.push_back(one_length(sheet, t, section));
     add_weaving(sheet, t, section, weaving);
     hanging = hanging || hangs(sheet, t, section);
   }
-  telling.paragraph(sentences(lengths));
+  telling.paragraph(sentences(lengths_said(sheet)));
   telling.paragraph(sentences({weave(sheet, weaving), hanging ? sheet.say("page.threads.hang") : std::string()}));
   tell_metres(sheet, uses, telling);
   return telling;
