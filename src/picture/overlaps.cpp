@@ -28,6 +28,7 @@ struct Type {
   int picture = 0;
   Rect box;
   std::string text;
+  std::size_t since = 0;  ///< shapes before this one are covered by the disc on which it stands
 };
 struct Frame {
   int picture = 0;
@@ -52,7 +53,10 @@ class Parts {
     for (std::size_t i = 1; i < s.points.size(); ++i) add({s.points[i - 1], s.points[i], s.width / 2});
   }
   void operator()(const list::Fill&) {}
-  void operator()(const list::Disc& d) { add({d.centre, d.centre, d.radius + d.line / 2}); }
+  void operator()(const list::Disc& d) {
+    add({d.centre, d.centre, d.radius + d.line / 2});
+    if (role_ == Role::key_mark) plate_ = shapes.back().capsule, plate_since_ = shapes.size();
+  }
   void operator()(const list::Panel& p) {
     const Point middle{p.rect.x + p.rect.w / 2, p.rect.y + p.rect.h / 2};
     if (role_ == Role::hole_up || role_ == Role::hole_down) add({middle, middle, p.rect.w / 2 + p.line / 2});
@@ -64,9 +68,12 @@ class Parts {
     if (is_number(role_))
       types.push_back({role_, picture_,
                        number_room(t.text, t.style, measure_, {list::left_end(t, measure_.measure(t.text, t.style).width), t.at.y}),
-                       t.text});
+                       t.text, 0});
     else
-      types.push_back({role_, picture_, list::bounds(*item_, measure_), t.text});
+      types.push_back({role_, picture_, list::bounds(*item_, measure_), t.text, 0});
+    const Rect& box = types.back().box;
+    const Point middle{box.x + box.w / 2, box.y + box.h / 2};
+    if (plate_since_ > 0 && length(minus(middle, plate_.a)) + box.w / 2 <= plate_.radius + hair) types.back().since = plate_since_;
   }
   void operator()(const list::ClipIn& c) {
     picture_ = ++pictures_;
@@ -85,6 +92,8 @@ class Parts {
   const list::Item* item_ = nullptr;
   Role role_ = Role::text;
   int picture_ = 0, pictures_ = 0;
+  Capsule plate_;  ///< the last disc that may bear a number
+  std::size_t plate_since_ = 0;
 };
 
 bool blocks(Role number, Role shape) {
@@ -150,8 +159,8 @@ class Checker {
   static bool thin(const Shape& shape) { return shape.role == Role::landmark && shape.capsule.radius < 0.25; }
 
   void number_on_shapes(const Type& number) {
-    for (const Shape& shape : parts_.shapes)
-      if (shape.picture == number.picture && blocks(number.role, shape.role) && !thin(shape) &&
+    for (auto at = parts_.shapes.begin() + static_cast<std::ptrdiff_t>(number.since); at != parts_.shapes.end(); ++at)
+      if (const Shape& shape = *at; shape.picture == number.picture && blocks(number.role, shape.role) && !thin(shape) &&
           meet(grown(number.box, -hair), shape.capsule))
         tell(fmt::format("\"{}\" lies on {}", number.text, name_of(shape.role)));
     for (const Frame& frame : parts_.frames)
