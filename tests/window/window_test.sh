@@ -28,7 +28,11 @@ start_screen() {  # width height dots-an-inch; -noreset, or the resources are lo
   for _ in $(seq 50); do [ -s "$work/display" ] && break; sleep 0.1; done
   [ -s "$work/display" ] || fail "no screen came up"
   export DISPLAY=:$(cat "$work/display")
-  echo "Xft.dpi: $3" | xrdb -merge -
+  for _ in $(seq 50); do  # a screen that follows another at once may refuse for a moment
+    echo "Xft.dpi: $3" | xrdb -merge - 2>/dev/null && return
+    sleep 0.1
+  done
+  fail "the screen does not answer"
 }
 start_desk() {  # arguments...
   (cd "$work/course" && exec "$program" "$@") >"$work/said" 2>&1 &
