@@ -21,6 +21,7 @@
 #include "publish/publish.h"
 #include "say/say.h"
 #include "session/session.h"
+#include "session/split_again.h"
 #include "words/phrases.h"
 
 namespace app {
@@ -56,7 +57,7 @@ struct CutView {
   int snips = 0;  ///< of the lesson's, made
 };
 
-enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson };
+enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson, split, buying };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
 struct Textures {
@@ -104,6 +105,15 @@ struct Writing {
   std::string outcome;
   std::filesystem::path into;
   bool good = false;
+  std::jthread thread;  // last: it ends before what it writes to
+};
+
+/// The course being split again on a thread of its own; what is found is read once it is done.
+struct Splitting {
+  session::Seen of;
+  std::atomic<bool> finished{false};
+  std::optional<session::SplitPreview> found;
+  std::string trouble;
   std::jthread thread;  // last: it ends before what it writes to
 };
 
@@ -160,11 +170,13 @@ struct Desk {
   bool show_later = true;                     ///< later lessons' work is hinted, else hidden
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
+  std::string typed_notes;       ///< of a lesson
   std::string message;           ///< the last thing that could not be done, or was
   PaperChart paper;
   PagePreview preview;
   PrintChoice print;
   std::unique_ptr<Writing> writing;
+  std::unique_ptr<Splitting> splitting;
   std::function<void(const std::filesystem::path&)> show_folder;  ///< the system's own way to show a folder; none without a window
   Textures textures;
   std::unique_ptr<paint::Type> type;

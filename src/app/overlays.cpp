@@ -88,7 +88,7 @@ void keys(Desk& desk) {
   title(desk, "desk.keys");
   constexpr const char* rows[] = {"begin", "open",      "save",      "undo",      "fit",    "fit-lesson", "zoom",    "move",
                                   "walk",  "corner",    "play",      "cutting",   "back",   "later",      "lines",   "left",
-                                  "dark",  "lesson",    "scale",     "interface", "rule",   "pick",       "draw",    "kind",
+                                  "dark",  "lesson",    "split", "buying", "scale",     "interface", "rule",   "pick",       "draw",    "kind",
                                   "exact", "next-part", "move-part", "copy",      "delete", "take-back",  "end-part"};
   if (ImGui::BeginTable("##keys", beside_each_other ? 4 : 2, ImGuiTableFlags_SizingStretchProp)) {
     for (int column = 0; column < (beside_each_other ? 4 : 2); ++column)
@@ -113,17 +113,25 @@ int typed(ImGuiInputTextCallbackData* data) {
   return 0;
 }
 
+/// Title and notes of the lesson that is chosen, and whether it is locked.
 void rename_lesson(Desk& desk) {
   if (!begin_box(desk, "rename", 460, 0)) return;
   title(desk, "desk.rename-lesson");
+  const course::Lesson& lesson = desk.course()->lessons[static_cast<std::size_t>(desk.lesson - 1)];
   ImGui::SetNextItemWidth(-1);
   if (ImGui::IsWindowAppearing()) {
-    desk.typed = desk.course()->lessons[static_cast<std::size_t>(desk.lesson - 1)].title;
+    desk.typed = lesson.title;
+    desk.typed_notes = lesson.notes;
     ImGui::SetKeyboardFocusHere();
   }
   const bool entered = input_text("##title", desk.typed);
+  words(desk, "desk.lesson-notes");
+  ImGui::InputTextMultiline("##notes", desk.typed_notes.data(), desk.typed_notes.capacity() + 1, {-1, 5 * ImGui::GetTextLineHeight()}, ImGuiInputTextFlags_CallbackResize, typed, &desk.typed_notes);
+  bool locked = lesson.locked;
+  if (ImGui::Checkbox(desk.say("desk.lesson-locked").c_str(), &locked)) desk.apply(session::lock_lesson(desk.lesson - 1, locked));
   if (strong_button(desk, desk.say("desk.rename")) || entered) {
-    desk.apply(session::rename_lesson(desk.lesson - 1, desk.typed));
+    if (desk.typed != lesson.title) desk.apply(session::rename_lesson(desk.lesson - 1, desk.typed));
+    if (desk.typed_notes != lesson.notes) desk.apply(session::change_notes(desk.lesson - 1, desk.typed_notes));
     close(desk);
   }
   beside(desk.say("desk.cancel"));
@@ -137,9 +145,9 @@ bool input_text(const char* id, std::string& text) {
   return ImGui::InputText(id, text.data(), text.capacity() + 1, ImGuiInputTextFlags_CallbackResize | ImGuiInputTextFlags_EnterReturnsTrue, typed, &text);
 }
 
-void cancel_and_message(Desk& desk) {
-  beside(desk.say("desk.cancel"));
-  if (ImGui::Button(desk.say("desk.cancel").c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
+void cancel_and_message(Desk& desk, const char* label) {
+  beside(desk.say(label));
+  if (ImGui::Button(desk.say(label).c_str()) || ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Escape))) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();
   }
@@ -164,6 +172,8 @@ void overlays(Desk& desk, float width, float height) {
     case Asking::keys: keys(desk); return;
     case Asking::pages: page_panel(desk, width, height); return;
     case Asking::rename_lesson: rename_lesson(desk); return;
+    case Asking::split: split_panel(desk, width, height); return;
+    case Asking::buying: buying_panel(desk, width, height); return;
   }
 }
 

@@ -70,10 +70,12 @@ void start_panel(Desk& desk);
 std::vector<Sample> samples(const std::vector<std::string_view>& courses);  ///< to begin with, each by its title
 void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
+void split_panel(Desk& desk, float width, float height);
+void buying_panel(Desk& desk, float width, float height);
 /// How pages are to be written; true where the preview must be drawn anew.
 bool page_choices(Desk& desk);
 /// Beside a panel's own button: the one that closes it (or Esc), and below what could not be done.
-void cancel_and_message(Desk& desk);
+void cancel_and_message(Desk& desk, const char* label = "desk.cancel");
 /// A line to type into; true when Enter was pressed.
 bool input_text(const char* id, std::string& text);
 /// The interface larger or smaller, from 75 to 250 %.

@@ -24,6 +24,8 @@ void with_control(Desk& desk) {
   if (letter('D')) copy_picked(desk);
   if (letter('Q')) desk.saved_or_ask();
   if (letter('P')) desk.asking = Asking::pages;
+  if (letter('L') && desk.plan()) desk.asking = Asking::split;
+  if (letter('B') && desk.plan()) desk.asking = Asking::buying;
 }
 
 void kinds(Desk& desk) {

@@ -50,8 +50,8 @@ void set_style(const Theme& t, float scale) {
   style.ScaleAllSizes(scale);
   const auto set = [&](ImGuiCol at, list::Colour c) { style.Colors[at] = paint4(c); };
   for (const ImGuiCol at : {ImGuiCol_WindowBg, ImGuiCol_PopupBg, ImGuiCol_MenuBarBg, ImGuiCol_ChildBg, ImGuiCol_ScrollbarBg}) set(at, t.panel);
-  for (const ImGuiCol at : {ImGuiCol_Border, ImGuiCol_Separator, ImGuiCol_ScrollbarGrab}) set(at, t.line);
-  for (const ImGuiCol at : {ImGuiCol_Button, ImGuiCol_FrameBg, ImGuiCol_Header}) set(at, t.hover);
+  for (const ImGuiCol at : {ImGuiCol_Border, ImGuiCol_Separator, ImGuiCol_ScrollbarGrab, ImGuiCol_TableBorderStrong, ImGuiCol_TableBorderLight}) set(at, t.line);
+  for (const ImGuiCol at : {ImGuiCol_Button, ImGuiCol_FrameBg, ImGuiCol_Header, ImGuiCol_TableHeaderBg}) set(at, t.hover);
   for (const ImGuiCol at : {ImGuiCol_ButtonHovered, ImGuiCol_FrameBgHovered, ImGuiCol_HeaderHovered, ImGuiCol_ButtonActive, ImGuiCol_HeaderActive, ImGuiCol_FrameBgActive})
     set(at, t.line);
   set(ImGuiCol_Text, t.ink);

@@ -15,6 +15,8 @@ void file_menu(Desk& desk) {
   if (ImGui::MenuItem(desk.say("desk.save").c_str(), "Ctrl+S", false, desk.session.file().has_value() && !desk.session.saved()))
     desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
   if (ImGui::MenuItem(desk.say("desk.save-as").c_str(), "Ctrl+Shift+S")) desk.asking = Asking::save_as;
+  if (ImGui::MenuItem(desk.say("desk.split").c_str(), "Ctrl+L", false, desk.plan() != nullptr)) desk.asking = Asking::split;
+  if (ImGui::MenuItem(desk.say("desk.buying").c_str(), "Ctrl+B", false, desk.plan() != nullptr)) desk.asking = Asking::buying;
   if (ImGui::MenuItem(desk.say("desk.quit").c_str(), "Ctrl+Q")) desk.saved_or_ask();
   ImGui::EndMenu();
 }

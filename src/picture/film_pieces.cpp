@@ -20,8 +20,10 @@ bool ends_sentence(const std::string& text, std::size_t space) {
 std::vector<std::string> sentences_of(const std::string& text) {
   std::vector<std::string> all(1);
   for (std::size_t i = 0; i < text.size(); ++i) {
-    if (ends_sentence(text, i)) all.emplace_back();
-    else all.back() += text[i];
+    if (ends_sentence(text, i))
+      all.emplace_back();
+    else
+      all.back() += text[i];
   }
   return all;
 }
@@ -62,8 +64,10 @@ class Pieces {
   void say(const Telling& telling, std::string strong, FilmPiece& piece) const {
     for (const Telling::Piece& said : telling.pieces()) {
       if (said.how == How::heading || said.how == How::accent_heading) continue;
-      if (said.how == How::strong) strong = said.text;
-      else say_text(strong, said.how == How::numbered ? std::to_string(said.number) + ". " + said.text : said.text, piece);
+      if (said.how == How::strong)
+        strong = said.text;
+      else
+        say_text(strong, said.how == How::numbered ? std::to_string(said.number) + ". " + said.text : said.text, piece);
     }
   }
 

@@ -30,6 +30,19 @@ Edit move_work(const course::Course& course, int lesson, int item, int to_lesson
 /// Writes the computed lay-out into the file as lessons, so that it can be changed by hand.
 Edit write_lessons(std::vector<std::vector<std::string>> work);
 
+/// The work that split_again found, into the lessons that are not locked; further lessons behind the last.
+Edit take_split(const course::Course& course, std::vector<std::vector<std::string>> work);
+Edit lock_lesson(int lesson, bool locked);
+Edit change_notes(int lesson, std::string notes);  ///< empty: none
+
+// ---- the course -----------------------------------------------------------------------------------------------------
+
+/// A key of [course] set to a value written as TOML; `name` is the edit's.
+Edit change_course(std::string key, std::string value, std::string name);
+Edit change_pace(course::Pace pace);
+/// Stitches a minute of a kind (or bars, or fillings), the teacher's own; none: as assumed for the class's pace.
+Edit change_speed(std::string kind, std::optional<double> speed);
+
 // ---- parts ----------------------------------------------------------------------------------------------------------
 
 struct NewPart {

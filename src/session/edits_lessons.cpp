@@ -59,4 +59,21 @@ Edit write_lessons(std::vector<std::vector<std::string>> work) {
           }};
 }
 
+Edit take_split(const course::Course& course, std::vector<std::vector<std::string>> work) {
+  return {"split again", [course, work = std::move(work)](std::string_view text) { return file::with_lessons(text, course, work); }};
+}
+
+Edit lock_lesson(int lesson, bool locked) {
+  return {locked ? "lock lesson" : "unlock lesson", [=](std::string_view text) {
+            return locked ? file::with_key(text, lesson_table(lesson), {"locked", "true"}) : file::without_key(text, lesson_table(lesson), "locked");
+          }};
+}
+
+Edit change_notes(int lesson, std::string notes) {
+  return {"change notes", [lesson, notes = std::move(notes)](std::string_view text) {
+            return notes.empty() ? file::without_key(text, lesson_table(lesson), "notes")
+                                 : file::with_key(text, lesson_table(lesson), {"notes", file::in_toml(notes)});
+          }};
+}
+
 }  // namespace session

@@ -16,7 +16,8 @@ std::string too_large() {
   std::string said;
   for (const ImGuiWindow* window : ImGui::GetCurrentContext()->Windows) {
     if (!window->WasActive || window->Hidden || (window->Flags & ImGuiWindowFlags_Tooltip) != 0) continue;
-    const bool scrolls_across = (window->Flags & ImGuiWindowFlags_HorizontalScrollbar) != 0;
+    // A field of several lines goes along with what is typed.
+    const bool scrolls_across = (window->Flags & ImGuiWindowFlags_HorizontalScrollbar) != 0 || std::string_view(window->Name).find("/##notes") != std::string_view::npos;
     const float wide = window->ContentSize.x + 2 * window->WindowPadding.x - window->Size.x;
     const float high = window->ContentSize.y + 2 * window->WindowPadding.y - window->Size.y;
     const bool scrolls_down = (window->Flags & ImGuiWindowFlags_NoScrollbar) == 0;
@@ -124,7 +125,7 @@ int walk_tooltips(Windowless& w) {
 void walk_panels(Windowless& w) {
   for (const app::Asking asking :
        {app::Asking::nothing, app::Asking::open, app::Asking::save_as, app::Asking::unsaved_quit, app::Asking::changed_on_disk,
-        app::Asking::begin, app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson}) {
+        app::Asking::begin, app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson, app::Asking::split, app::Asking::buying}) {
     INFO("asking " << static_cast<int>(asking));
     w.desk->asking = asking;
     w.frames(4);

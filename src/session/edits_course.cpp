@@ -1,0 +1,44 @@
+// Edits of the course as a whole: how long its lessons are, how fast the class stitches.
+#include <fmt/format.h>
+
+#include "file/edit.h"
+#include "session/edits.h"
+
+namespace session {
+namespace {
+
+/// The key in its table, which is made where it is not there.
+std::optional<std::string> put(std::string_view text, const char* table, const file::Pair& pair) {
+  auto changed = file::with_key(text, {table, 0}, pair);
+  return changed ? changed : file::with_table(text, {table, 0}, {pair});
+}
+
+/// The text without the key; as it is where the table or the key is not there.
+std::optional<std::string> take_out(std::string_view text, const char* table, std::string_view key) {
+  auto changed = file::without_key(text, {table, 0}, key);
+  return changed ? changed : std::optional<std::string>(text);
+}
+
+constexpr const char* speeds = "habits.stitches_a_minute";
+
+}  // namespace
+
+Edit change_course(std::string key, std::string value, std::string name) {
+  return {std::move(name), [pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) {
+            return file::with_key(text, {"course", 0}, pair);
+          }};
+}
+
+Edit change_pace(course::Pace pace) {
+  return {"change pace", [=](std::string_view text) {
+            return put(text, "habits", {"pace", file::in_toml(pace == course::Pace::beginner ? "beginner" : "practised")});
+          }};
+}
+
+Edit change_speed(std::string kind, std::optional<double> speed) {
+  return {"change speed", [kind = std::move(kind), speed](std::string_view text) {
+            return speed ? put(text, speeds, {kind, fmt::format("{:g}", *speed)}) : take_out(text, speeds, kind);
+          }};
+}
+
+}  // namespace session
