@@ -8,6 +8,7 @@
 #include "app/panels.h"
 #include "base/whole_file.h"
 #include "publish/publish.h"
+#include "say/stage_pieces.h"
 #include "say/supplies.h"
 
 namespace app {
@@ -52,6 +53,22 @@ void list(const Desk& desk) {
   for (const std::string& note : told.notes) quiet(desk, note);
 }
 
+/// What she stitches beforehand.
+void stage_pieces(const Desk& desk) {
+  heading(desk, desk.say("stage.heading"));
+  if (!ImGui::BeginTable("##stages", 5, ImGuiTableFlags_BordersInnerH | ImGuiTableFlags_SizingStretchProp)) return;
+  for (const char* head : {"shown", "done", "own", "on", "thread"}) ImGui::TableSetupColumn(desk.say(std::string("stage.head.") + head).c_str());
+  ImGui::TableHeadersRow();
+  const auto pieces = say::stage_pieces(desk.voice(), *desk.plan());
+  for (const say::StagePiece& piece : pieces)
+    for (const std::string* text : {&piece.shown, &piece.done, &piece.own, &piece.on, &piece.thread}) {
+      ImGui::TableNextColumn();
+      wrapped(*text);
+    }
+  ImGui::EndTable();
+  quiet(desk, desk.say("stage.cloth", {{"n", static_cast<std::int64_t>(pieces.size())}, {"size", say::cloth_size(desk.voice())}}));
+}
+
 void buttons(Desk& desk) {
   if (strong_button(desk, desk.say("desk.buying.text")))
     write(desk, "-shopping-list.txt", publish::supplies_text(desk.voice(), *desk.plan()));
@@ -86,6 +103,7 @@ void buying_panel(Desk& desk, float width, float height) {
     const float foot = height_of(2, desk.message.empty() ? 0 : 2);
     ImGui::BeginChild("##list", {0, std::max(60 * desk.scale, ImGui::GetContentRegionAvail().y - foot)});
     list(desk);
+    stage_pieces(desk);
     ImGui::EndChild();
     buttons(desk);
   }

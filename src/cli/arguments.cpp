@@ -74,6 +74,7 @@ void add_commands(CLI::App& app, Options& options) {
   auto* supplies = command(app, "supplies", "Say what to buy: thread, cloth, needles, for a student and for the class",
                            "tellekant supplies frost.course.toml --as csv > shopping.csv", options);
   one_file(supplies, options, course);
+  supplies->add_flag("--stage-pieces", options.stage_pieces, "instead, what the teacher stitches beforehand to show each lesson: how far, hours, thread, cloth");
   supplies->add_option("--as", options.list_form, "text, or csv for a spreadsheet")->check(CLI::IsMember({"text", "csv"}))->capture_default_str();
 
   auto* split = command(app, "split", "Part the work into lessons; those that are locked stay. Prints the file",

@@ -27,6 +27,7 @@ struct Options {
   bool zip = false;  ///< handouts: the packet
   bool clear = false;  ///< handouts: the ground of stills
   std::optional<std::string> hand, paper;  ///< as written; the course's own where absent
+  bool stage_pieces = false;       ///< supplies: what the teacher stitches beforehand
   std::string list_form = "text";  ///< supplies: text or csv
   bool large_print = false;
   bool black_and_white = false;

@@ -27,7 +27,9 @@ std::vector<check::Snag> letters_missing(const course::Course& course, const lis
 
 /// What must be bought, as text of aligned columns, lines of at most 100 characters where words allow.
 std::string supplies_text(const say::Voice& voice, const plan::Plan& plan);
-/// The same for spreadsheets: RFC 4180, comma, CRLF, a line of headings; numbers with a point.
+/// What the teacher stitches beforehand, as text of aligned columns.
+std::string stage_text(const say::Voice& voice, const plan::Plan& plan);
+/// The supplies for spreadsheets: RFC 4180, comma, CRLF, a line of headings; numbers with a point.
 std::string supplies_csv(const say::Voice& voice, const plan::Plan& plan);
 /// One field of RFC 4180: in quotation marks where it holds a comma, a quotation mark or a line break.
 std::string csv_field(std::string_view text);

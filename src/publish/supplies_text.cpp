@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "publish/publish.h"
+#include "say/stage_pieces.h"
 #include "say/supplies.h"
 
 namespace publish {
@@ -62,6 +63,14 @@ std::string supplies_text(const say::Voice& voice, const plan::Plan& plan) {
   for (const std::string& sum : told.sums) text += sum + '\n';
   for (const std::string& note : told.notes) text += '\n' + wrapped(words::capitalised(note));
   return text;
+}
+
+std::string stage_text(const say::Voice& voice, const plan::Plan& plan) {
+  const auto head = [&](const char* key) { return voice.phrases.say(std::string("stage.head.") + key); };
+  std::vector<Row> rows{{head("shown"), head("done"), head("own"), head("on"), head("thread")}};
+  for (const say::StagePiece& piece : say::stage_pieces(voice, plan)) rows.push_back({piece.shown, piece.done, piece.own, piece.on, piece.thread});
+  return voice.phrases.say("stage.title", {{"title", voice.course.title}}) + "\n\n" + columns(rows) + '\n' +
+         wrapped(voice.phrases.say("stage.cloth", {{"n", static_cast<std::int64_t>(rows.size()) - 1}, {"size", say::cloth_size(voice)}}));
 }
 
 }  // namespace publish
