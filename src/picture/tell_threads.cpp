@@ -242,7 +242,7 @@ Telling tell_missed(const Sheet& sheet) {
   Telling telling;
   if (const auto missed = say::missed(sheet.voice, sheet.plan, sheet.lesson); !missed.empty()) {
     telling.strong(say::missed_heading(sheet.voice, sheet.lesson));
-    telling.paragraph(sentences(missed));
+    for (const std::string& sentence : missed) telling.paragraph(sentence);
   }
   return telling;
 }
