@@ -122,7 +122,7 @@ std::string next_blocks(const Sheet& sheet, const guide::CloseUp& close_up) {
                     turning ? sheet.say(joined || free > 0 ? "page.blocks.turning.some" : "page.blocks.turning") : std::string()});
 }
 
-/// Where every stitch goes down on the inner side of a closed ring.
+/// Where every stitch goes down on the inner side of a closed ring, or where all do on the outer one.
 std::string inner_side(const Sheet& sheet, const guide::CloseUp& close_up) {
   const trail::Trail& trail = sheet.trail(close_up.trail).trail;
   const guide::Section& section = section_of(sheet, close_up);
@@ -135,7 +135,7 @@ std::string inner_side(const Sheet& sheet, const guide::CloseUp& close_up) {
     const cloth::Stitch& stitch = run.stitches[w.place];
     if (w.down != (run.down == stitch::DownSide::a ? stitch.a : stitch.b)) return {};
   }
-  return sheet.say("page.blocks.down-inside");
+  return sheet.say(sheet.part(close_up.trail).work.up_on_cut_side ? "page.blocks.down-outside" : "page.blocks.down-inside");
 }
 
 void tell_blocks(const Sheet& sheet, const guide::CloseUp& close_up, Telling& telling) {

@@ -70,7 +70,7 @@ struct Flight {
 
 class Blocks {
  public:
-  explicit Blocks(const Chain& chain) : chain_(chain), size_(chain.squares.size()) {}
+  Blocks(const Chain& chain, bool up_on_cut_side) : chain_(chain), size_(chain.squares.size()) { work_.up_on_cut_side = up_on_cut_side; }
 
   Work work(cloth::Way lone_way) {
     work_.closed = chain_.closed;
@@ -124,7 +124,7 @@ class Blocks {
       };
       const bool upright = chain_.squares[i].grain == Grain::upright;
       const bool a = looked_for(upright ? cloth::Way::N : cloth::Way::W), b = looked_for(upright ? cloth::Way::S : cloth::Way::E);
-      if (a != b) down_[i] = a ? DownSide::a : DownSide::b;
+      if (a != b) down_[i] = a != work_.up_on_cut_side ? DownSide::a : DownSide::b;
     }
   }
 
@@ -206,14 +206,15 @@ Outcome build(const Values& values) {
   ItemFaults faults(path);
   const Chain chain = lay_squares(start, first == "upright" ? Grain::upright : Grain::across, parsed.items, faults);
   if (faults.any()) return {{}, faults.take()};
-  return {Blocks(chain).work(parsed.items.front().way), {}};
+  return {Blocks(chain, value<std::string>(values, "cut_side") == "up").work(parsed.items.front().way), {}};
 }
 
 }  // namespace
 
 Kind blocks_kind() {
   return {.name = "blocks",
-          .keys = {required_hole("start"), word("first", "upright", {"across", "upright"}), required_path("path")},
+          .keys = {required_hole("start"), word("first", "upright", {"across", "upright"}), required_path("path"),
+                   word("cut_side", "down", {"down", "up"})},
           .build = build,
           .craft_rank = 0,
           .stitches_a_minute = 6,  // an assumption, no source

@@ -35,9 +35,10 @@ void add_stitches(Work& work, const std::vector<Row>& rows) {
   std::erase_if(work.stitches, [&](const cloth::Stitch& stitch) { return !there.insert(stitch.normal()).second; });
 }
 
-void add_passes(Work& work, const std::vector<Row>& rows) {
+void add_passes(Work& work, const std::vector<Row>& rows, Spare spare) {
   for (std::size_t k = 0; k + 1 < rows.size(); ++k) {
     Pass pass{{}, Order::turn_about, work.closed};
+    pass.spare = spare;
     for (const Row* row : {&rows[k], &rows[k + 1]}) pass.runs.push_back({row->stitches, row->legs, Freedom::each_way, DownSide::none});
     work.passes.push_back(std::move(pass));
   }
@@ -97,9 +98,9 @@ std::vector<Row> make_rows(const Line& line, int count, RowsLie lie, Work& work,
   return rows;
 }
 
-Work make_work(const Line& line, const std::vector<Row>& rows, Work work) {
+Work make_work(const Line& line, const std::vector<Row>& rows, Spare spare, Work work) {
   work.closed = line.closed;
-  if (work.doubts.empty()) add_passes(work, rows);
+  if (work.doubts.empty()) add_passes(work, rows, spare);
   doubt_crossing(work, rows);
   add_stitches(work, rows);
   for (std::size_t k = 0; k < rows.size(); ++k) {
@@ -122,14 +123,16 @@ Outcome build(const Values& values) {
   Work work;
   const std::vector<Row> rows = make_rows(line, count, side == "right" ? RowsLie::right : RowsLie::left, work, faults);
   if (faults.any()) return {{}, faults.take()};
-  return {make_work(line, rows, std::move(work)), {}};
+  const Spare spare = value<std::string>(values, "step_back") == "start" ? Spare::at_start : Spare::at_end;
+  return {make_work(line, rows, spare, std::move(work)), {}};
 }
 
 }  // namespace
 
 Kind cable_kind() {
   return {.name = "cable",
-          .keys = {required_hole("start"), required_path("path"), whole("rows", 2, 2, 3), word("rows_lie", "right", {"right", "left"})},
+          .keys = {required_hole("start"), required_path("path"), whole("rows", 2, 2, 3), word("rows_lie", "right", {"right", "left"}),
+                   word("step_back", "end", {"end", "start"})},
           .build = build,
           .stitches_a_minute = 5};  // an assumption, no source
 }

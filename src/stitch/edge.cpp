@@ -1,6 +1,6 @@
 // Buttonhole edge: stitches one thread apart from the ridge, where the cloth will be cut off, to the inner holes of the path, which has
-// straight legs only. At an outer corner five stitches share the inner corner hole: the last of one side, three fanned, the first of the
-// next. At an inner corner two stitches at right angles share the ridge hole (common practice, no source).
+// straight legs only. At an outer corner five stitches share the inner corner hole, or seven as the teacher likes: the last of one side, those
+// fanned, the first of the next. At an inner corner two stitches at right angles share the ridge hole (common practice, no source).
 //
 // A right-handed stitcher works with the ridge towards her from left to right (common practice, no source): the ridge lies to the right of
 // the way. A path written with the ridge to its left is therefore worked from its end.
@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <optional>
 
 #include "cloth/index.h"
 #include "stitch/keys.h"
@@ -19,7 +20,7 @@ namespace stitch {
 namespace {
 
 constexpr int least_over = 3, most_over = 8;  // over 2 a fan's three stitches would lie in one hole; longer ones catch
-constexpr int fanned = 3;
+constexpr int least_over_for_seven = 4;  // below, two of the fan's five stitches would lie in one hole
 constexpr int counted_safely = 20;  // stitches of a side at whose end no mark is needed (an assumption, no source)
 
 enum class Turning { none, outer, inner };
@@ -27,7 +28,7 @@ enum class Turning { none, outer, inner };
 class Edge {
  public:
   /// The ridge lies to the right of the line.
-  Edge(const Line& line, int over) : line_(line), over_(over) {}
+  Edge(const Line& line, int over, int corner) : line_(line), over_(over), fanned_(corner - 2) {}
 
   void check(ItemFaults& faults) const {
     for (std::size_t leg = 0; leg < legs(); ++leg) check_length(leg, faults);
@@ -92,17 +93,21 @@ class Edge {
       add(line_.corners[leg] + i * cloth::step(way(leg)), over_ * outwards(leg), leg, run);
   }
 
-  /// From the corner hole, over 4: (2,4), (3,3), (4,2). Over other numbers likewise, on the slant through the middle one.
+  /// From the corner hole, over 4: (2,4), (3,3), (4,2); with two more (1,4) and (4,1). Over other numbers likewise, on the slant through the
+  /// middle one.
   void lay_fan(std::size_t leg, Run& run) const {
     const cloth::Hole here = outwards(leg), next = outwards((leg + 1) % legs());
     const int middle = (3 * over_ + 2) / 4, near = 2 * middle - over_;
     const cloth::Hole corner = line_.corners[leg + 1];
+    const bool more = fanned_ > 3;
+    if (more) add(corner, over_ * here + near / 2 * next, leg, run);
     add(corner, over_ * here + near * next, leg, run);
     add(corner, middle * here + middle * next, leg, run);
     add(corner, near * here + over_ * next, leg, run);
+    if (more) add(corner, near / 2 * here + over_ * next, leg, run);
   }
 
-  /// An outer corner by its five stitches, an inner one by the two that meet.
+  /// An outer corner by the stitches that share its hole, an inner one by the two that meet.
   void add_features(const Run& run, Work& work) const {
     const auto n = static_cast<int>(run.stitches.size());
     const auto at = [&](int k) { return run.stitches[static_cast<std::size_t>((k % n + n) % n)]; };
@@ -110,9 +115,10 @@ class Edge {
     for (std::size_t leg = 0; leg < legs(); ++leg) {
       while (next < n && run.legs[static_cast<std::size_t>(next)] <= static_cast<int>(leg)) ++next;
       const int along = static_cast<int>(leg);
-      if (after(leg) == Turning::outer)
-        work.features.push_back({Shape::fan, {at(next - 4), at(next - 3), at(next - 2), at(next - 1), at(next)}, at(next).b, 0, along});
-      else if (after(leg) == Turning::inner)
+      if (after(leg) == Turning::outer) {
+        work.features.push_back({Shape::fan, {}, at(next).b, 0, along});
+        for (int k = next - fanned_ - 1; k <= next; ++k) work.features.back().stitches.push_back(at(k));
+      } else if (after(leg) == Turning::inner)
         work.features.push_back({Shape::notch, {at(next - 1), at(next)}, at(next).a, 0, along});
       const int last = next - 1 - fans_after(leg);
       work.legs.push_back({0, along, false, on_side(leg), 0, at(last - on_side(leg) + 1).b, at(last).b});
@@ -123,7 +129,7 @@ class Edge {
   int on_side(std::size_t leg) const {
     return static_cast<int>(line_.legs[leg].threads) + 1 - left_free(before(leg)) - left_free(after(leg));
   }
-  int fans_after(std::size_t leg) const { return after(leg) == Turning::outer ? fanned : 0; }
+  int fans_after(std::size_t leg) const { return after(leg) == Turning::outer ? fanned_ : 0; }
 
   /// Outer corners at the ends of long sides: the corners of scallops are found by their few stitches.
   void add_corners(Work& work) const {
@@ -164,6 +170,7 @@ class Edge {
 
   const Line& line_;
   int over_;
+  int fanned_;  ///< at an outer corner, between the last of one side and the first of the next
 };
 
 /// The same line from its end, so that what lay to its left lies to its right.
@@ -180,14 +187,21 @@ bool ridge_within_limit(const Line& line, int over) {
   });
 }
 
+std::optional<KeyFault> corner_fault(int over, int corner) {
+  if (corner % 2 == 0) return KeyFault{"corner", 0, 0, fmt::format("the number {}", corner), "5 or 7", {}};
+  if (corner == 5 || over >= least_over_for_seven) return std::nullopt;
+  return KeyFault{"corner", 0, 0, fmt::format("the number {}", corner), fmt::format("5: over {} there is no room for more", over), {}};
+}
+
 Outcome build(const Values& values) {
-  const int over = value<int>(values, "over");
+  const int over = value<int>(values, "over"), corner = value<int>(values, "corner");
   LineRead read = read_line(values, 1, 1, Slants::refused);
+  if (const auto fault = corner_fault(over, corner)) read.faults.push_back(*fault);
   if (!read.faults.empty()) return {{}, std::move(read.faults)};
   ItemFaults faults(value<std::string>(values, "path"));
   Line line = std::move(read.line);
   if (value<std::string>(values, "out") == "left") line = turned_back(std::move(line));
-  const Edge edge(line, over);
+  const Edge edge(line, over, corner);
   edge.check(faults);
   if (!faults.any() && !ridge_within_limit(line, over))
     faults.at_item(line.legs.back().item, "by which the ridge lies too far out", hole_limit_in_words());
@@ -200,7 +214,7 @@ Outcome build(const Values& values) {
 Kind edge_kind() {
   return {.name = "edge",
           .keys = {required_hole("start"), required_path("path"), word("out", "left", {"left", "right"}),
-                   whole("over", 4, least_over, most_over)},
+                   whole("over", 4, least_over, most_over), whole("corner", 5, 5, 7)},
           .build = build,
           .by_edge_habit = true,
           .stitches_a_minute = 5};  // an assumption, no source

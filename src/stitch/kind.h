@@ -108,6 +108,9 @@ enum class Piece {
   edge,    ///< of buttonhole stitch
 };
 
+/// Of rows worked turn about: where on a slant the stitch that one row has more is worked, since there two pairings are level.
+enum class Spare { at_end, at_start };
+
 /// What is worked in one going with one thread.
 struct Pass {
   std::vector<Run> runs;
@@ -115,6 +118,7 @@ struct Pass {
   bool closed = false;  ///< the last run (or each row's last stitch) is followed by the first again
   int place = 0;        ///< of a repeated part: at which of its places
   std::vector<cloth::Hole> keep_open{};  ///< holes that thread on the back never passes over (the centres of eyelets)
+  Spare spare = Spare::at_end;
 };
 
 /// Is it a single row, worked stitch by stitch along its line?
@@ -191,6 +195,7 @@ struct Work {
   std::vector<Leg> legs;
   std::vector<Doubt> doubts;
   bool closed = false;       ///< its line is, at each place
+  bool up_on_cut_side = false;  ///< of blocks: the needle comes up on the side that will be cut, else it goes down there
   std::optional<CutArea> cut;  ///< cloth that is cut; such a part has no stitches of its own
   int places = 1;            ///< of a part repeated by turns and mirrors (see repeat.h), else 1
 

@@ -121,7 +121,7 @@ class Repeater {
 
   /// The stitches of a pass that no earlier place has. A stitch that lies double in two passes of one place (a lapped row) stays in both.
   Pass image_of(cloth::Turn turn, const Pass& pass, int place) const {
-    Pass there{.runs = {}, .order = pass.order, .closed = pass.closed, .place = place};
+    Pass there{.runs = {}, .order = pass.order, .closed = pass.closed, .place = place, .keep_open = {}, .spare = pass.spare};
     for (const cloth::Hole hole : pass.keep_open) there.keep_open.push_back(image(repeat_, turn, hole));
     std::vector<bool> parted;
     for (const Run& written : pass.runs) {

@@ -3,7 +3,8 @@
 // Laws: 1 every stitch exactly once; 2 never up in the hole just gone down in; 3 back thread never crosses what must stay clear; 4 back
 // travel within the limit, else under stitches already worked, else the thread ends and starts anew; 5 rows worked turn about stay level
 // (begin side by side) and both finish a leg before either goes on; 6 on each leg the rhythm begins with the first level pair and holds until
-// a row has none left there; the rest is worked at the corner. Then, in this order: fewest steps back, each touching its corner; stitches going
+// a row has none left there; the rest is worked at the corner (of a pass that spares at the start: begins so that it holds to the last level
+// pair, the rest before it). Then, in this order: fewest steps back, each touching its corner; stitches going
 // down on the side that will be cut; least thread on the back.
 //
 // Looped stitches (buttonhole) are more than two points. Stitch k is the front thread between its ridge hole (`up`) and its inner hole

@@ -33,6 +33,17 @@ std::optional<std::pair<int, int>> first_level(const Part& a, const Part& b) {
   return std::nullopt;
 }
 
+/// The same with the last level pair there is: what one row has more is worked before it. Only on a slant is that another pairing.
+std::optional<std::pair<int, int>> last_level(const Part& a, const Part& b) {
+  if (a.size() == 0 || b.size() == 0) return std::nullopt;
+  const auto offset = [](int less) { return less > 0 ? std::pair{less, 0} : std::pair{0, -less}; };
+  for (int rest = 0; rest < std::max(a.size(), b.size()); ++rest) {
+    if (rest < a.size() && level(a.begin(a.size() - 1 - rest), b.begin(b.size() - 1))) return offset(a.size() - rest - b.size());
+    if (rest < b.size() && level(a.begin(a.size() - 1), b.begin(b.size() - 1 - rest))) return offset(a.size() - b.size() + rest);
+  }
+  return std::nullopt;
+}
+
 class Merge {
  public:
   Merge(const stitch::Pass& pass, Units& units) : pass_(pass), units_(units) {}
@@ -62,7 +73,7 @@ class Merge {
   void add(const Part& part, int i, int leg, bool over) { units_.push_back({part.run, part.first + i, 1, leg, true, over, 0, false}); }
 
   void leg_of(const Part& a, const Part& b, int leg) {
-    const auto before = first_level(a, b);
+    const auto before = pass_.spare == stitch::Spare::at_start ? last_level(a, b) : first_level(a, b);
     if (!before) return without_level_pair(a, b, leg);
     auto [i, j] = *before;
     for (int k = 0; k < i; ++k) add(a, k, leg, true);

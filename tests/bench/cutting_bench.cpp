@@ -13,8 +13,10 @@ cutwork::Request cloth_of(long rings) {
   cutwork::Request request;
   for (long r = 0; r < rings; ++r) {
     const cloth::Hole start{static_cast<int>(r % 50 * 80), static_cast<int>(r / 50 * 80)};
-    const stitch::Outcome outcome = stitch::find_kind("blocks")->build(
-        {{"start", start}, {"first", std::string("across")}, {"path", std::string("NE 8, SE 7, SW 7, NW 6")}});
+    const stitch::Outcome outcome = stitch::find_kind("blocks")->build({{"start", start},
+                                                                        {"first", std::string("across")},
+                                                                        {"path", std::string("NE 8, SE 7, SW 7, NW 6")},
+                                                                        {"cut_side", std::string("down")}});
     base::require(outcome.faults.empty(), "the design is right");
     for (const stitch::Feature& feature : outcome.work.features)
       if (feature.shape == stitch::Shape::bundle) request.blocks.push_back({feature.stitches, 0});

@@ -20,7 +20,7 @@ inline cutwork::Bundle block(int x, int y, bool upright, int width = 4, int over
 }
 
 inline std::vector<cutwork::Bundle> path(const std::string& text, const std::string& first, cloth::Hole start = {0, 0}, int part = 0) {
-  const auto outcome = stitch::find_kind("blocks")->build({{"start", start}, {"first", first}, {"path", text}});
+  const auto outcome = stitch::find_kind("blocks")->build({{"start", start}, {"first", first}, {"path", text}, {"cut_side", std::string("down")}});
   REQUIRE(outcome.faults.empty());
   std::vector<cutwork::Bundle> bundles;
   for (const auto& feature : outcome.work.features)

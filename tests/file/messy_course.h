@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <optional>
 #include <random>
 #include <string>
 #include <utility>
@@ -157,7 +158,7 @@ inline Value wholes(const std::vector<int>& numbers) {
 
 /// Keys of a part of one of the further kinds, at least four stitches long.
 inline Pairs surface_part(Random& random, int y) {
-  const std::string kind = one_of<std::string>(random, {"satin", "star", "eyelet", "four-sided", "backstitch"});
+  const std::string kind = one_of<std::string>(random, {"satin", "star", "eyelet", "four-sided", "backstitch", "edge"});
   Pairs pairs{{"kind", word(kind)}};
   if (kind == "satin") {
     add(pairs, {{"start", hole(0, y)}, {"along", word("W")}, {"toward", word("S")}, {"over", wholes({2, dice(random, 1, 40), 4, 3})}});
@@ -176,20 +177,48 @@ inline Pairs surface_part(Random& random, int y) {
                              {"open", {Bare{coin(random) ? "true" : "false"}}}}));
   } else {
     add(pairs, {{"start", hole(0, y)}, {"path", word(one_of<std::string>(random, {"E 24", "E 24, S 12", "E 24, S 12, W 24, N 12"}))}});
-    add(pairs, some(random, {{"over", {Number{one_of<std::string>(random, {"2", "3", "4", "6"})}}}}));
+    const std::vector<std::string> over = kind == "edge" ? std::vector<std::string>{"4", "5", "6"} : std::vector<std::string>{"2", "3", "4", "6"};
+    add(pairs, some(random, {{"over", {Number{one_of(random, over)}}}}));
+    if (kind == "edge") add(pairs, some(random, {{"out", word("left")}, {"corner", {Bare{coin(random) ? "5" : "7"}}}}));
     if (kind == "four-sided") add(pairs, some(random, {{"squares_lie", word(coin(random) ? "left" : "right")}}));
     if (kind == "backstitch") add(pairs, some(random, {{"worked", word(coin(random) ? "back" : "double running")}}));
   }
   return pairs;
 }
 
+/// A part that comes again, turned or mirrored about a hole.
+inline Pairs repeat(Random& random) {
+  if (coin(random)) return {};
+  Pairs pairs{{"about", hole(dice(random, -9, 9), dice(random, -9, 9))}};
+  if (coin(random)) pairs.push_back({"turn", {Bare{coin(random) ? "2" : "4"}}});
+  else pairs.push_back({"mirror", word(one_of<std::string>(random, {"x", "y", "xy"}))});
+  return pairs;
+}
+
+/// Cutwork within these blocks, with bars and fillings.
+inline Table cutwork(Random& random, const std::string& ring, const std::string& thread) {
+  const std::vector<Value> within{word(ring)},
+      fillings{{Bare{"{ kind = \"wheel\", where = \"every second\" }"}}, {Bare{"{ kind = \"none\", where = [[1, 2]], turn = 4 }"}}};
+  Table table{"part", "", true, {{"name", word("heart")}, {"kind", word("cutwork")}, {"thread", word(thread)}, {"within", {within}}}};
+  add(table.pairs, some(random, {{"leave", {Bare{coin(random) ? "0" : "4"}}},
+                                 {"bar_threads", number(random, 1, 11)},
+                                 {"bars", word(coin(random) ? "woven" : "wrapped")},
+                                 {"weaves", number(random, 2, 59)},
+                                 {"picots", {Bare{coin(random) ? "true" : "false"}}},
+                                 {"zone", hole(dice(random, -9, 9), 2)},
+                                 {"fillings", {fillings}}}));
+  return table;
+}
+
 inline void add_parts(Random& random, Course& course, const std::vector<std::string>& parts, const std::vector<std::string>& threads) {
+  std::optional<std::string> ring;
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const bool cable = coin(random), further = coin(random);
     Table table{"part", "", true, {{"name", word(parts[i])}, {"thread", word(one_of(random, threads))}}};
     if (further) {
       add(table.pairs, surface_part(random, 100 * static_cast<int>(i)));
       add(table.pairs, some(random, {{"begin_at", hole(3, -4)}, {"notes", word(notes(random))}}));
+      add(table.pairs, repeat(random));
       course.push_back(std::move(table));
       continue;
     }
@@ -197,9 +226,12 @@ inline void add_parts(Random& random, Course& course, const std::vector<std::str
     table.pairs.emplace_back("kind", word(cable ? "cable" : "blocks"));
     table.pairs.emplace_back("path", word(cable ? "E 12" : "E 3"));
     add(table.pairs, some(random, {{"begin_at", hole(3, -4)}, {"count_from", hole(-3, 4)}, {"notes", word(notes(random))}}));
-    if (cable) add(table.pairs, some(random, {{"rows", number(random, 2, 3)}, {"rows_lie", word("left")}}));
+    if (cable) add(table.pairs, some(random, {{"rows", number(random, 2, 3)}, {"rows_lie", word("left")}, {"step_back", word("start")}}));
+    else ring = parts[i], add(table.pairs, some(random, {{"cut_side", word("up")}}));
+    add(table.pairs, repeat(random));
     course.push_back(std::move(table));
   }
+  if (ring && coin(random)) course.push_back(cutwork(random, *ring, threads.front()));
 }
 
 inline void add_lessons(Random& random, Course& course, const std::vector<std::string>& parts) {

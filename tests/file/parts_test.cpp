@@ -59,13 +59,13 @@ weaves = 3
 strat = 1
 rows = 3
 )") ==
-        R"(x:17:1: found the key "weaves"; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
+        R"(x:17:1: found the key "weaves"; expected a key of [[part]]: name, kind, thread, start, first, path, cut_side, turn, mirror, about, begin_at, count_from, notes
   weaves = 3
   ^^^^^^
 x:18:1: found the key "strat"; expected a key of [[part]]; did you mean start?
   strat = 1
   ^^^^^
-x:19:1: found the key "rows"; expected a key of [[part]]: name, kind, thread, start, first, path, turn, mirror, about, begin_at, count_from, notes
+x:19:1: found the key "rows"; expected a key of [[part]]: name, kind, thread, start, first, path, cut_side, turn, mirror, about, begin_at, count_from, notes
   rows = 3
   ^^^^
 )");

@@ -107,6 +107,17 @@ TEST_CASE("each part has the work that its kind makes of its keys") {
   }
 }
 
+namespace {
+
+/// The description without keys that came later, where they have the value that an older file meant.
+std::string as_on_the_day(std::string described) {
+  for (const std::string later : {" cut_side=<down>", " step_back=<end>"})
+    for (std::size_t at; (at = described.find(later)) != std::string::npos;) described.erase(at, later.size());
+  return described;
+}
+
+}  // namespace
+
 TEST_CASE("files of every format there was are read as on the day they were written") {
   int files = 0;
   for (const auto& entry : std::filesystem::recursive_directory_iterator(TELLEKANT_ROOT "/tests/file/formats")) {
@@ -116,8 +127,8 @@ TEST_CASE("files of every format there was are read as on the day they were writ
     CHECK(faults_of(text) == "");
     std::filesystem::path wanted = entry.path();
     wanted.replace_extension(".txt");
-    CHECK(describe::course(file::read(text).course) == bytes_of(wanted));
-    CHECK(describe::course(file::read(file::tidy(text)).course) == bytes_of(wanted));
+    CHECK(as_on_the_day(describe::course(file::read(text).course)) == bytes_of(wanted));
+    CHECK(as_on_the_day(describe::course(file::read(file::tidy(text)).course)) == bytes_of(wanted));
     ++files;
   }
   CHECK(files >= 4);

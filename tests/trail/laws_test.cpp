@@ -4,6 +4,7 @@
 #include <rapidcheck.h>
 
 #include <cstdlib>
+#include <set>
 
 #include "cloth/way.h"
 #include "like_corners.h"
@@ -97,6 +98,38 @@ TEST_CASE("random closed cables keep the laws") {
 TEST_CASE("random frames with a notch keep the laws") {
   CHECK(always("notch", [] {
     for (const Pass& pass : passes_of(notched_frame())) check_laws(pass);
+  }));
+}
+
+TEST_CASE(
+    "spare stitches at the start of the slants: each stitch once, never up where just gone down, the rhythm level; none moves on a "
+    "straight side") {
+  CHECK(always("at the start", [] {
+    for (Pass pass : passes_of(closed_path(6, 12))) {
+      const Round at_end = trail::plan_round(pass, {});
+      pass.spare = stitch::Spare::at_start;
+      const Round round = trail::plan_round(pass, {});
+      const auto& all = round.stitches;
+      std::multiset<cloth::Stitch> worked, wanted;
+      std::set<cloth::Stitch> straight, straight_at_end;
+      const auto is_straight = [](const Worked& w) { return w.up.x == w.down.x || w.up.y == w.down.y; };
+      for (const Worked& w : all) worked.insert(cloth::Stitch{w.up, w.down}.normal());
+      for (const stitch::Run& run : pass.runs)
+        for (const cloth::Stitch& stitch : run.stitches) wanted.insert(stitch.normal());
+      RC_ASSERT(worked == wanted);
+      for (const Worked& w : all)
+        if (w.over && is_straight(w)) straight.insert(cloth::Stitch{w.up, w.down}.normal());
+      for (const Worked& w : at_end.stitches)
+        if (w.over && is_straight(w)) straight_at_end.insert(cloth::Stitch{w.up, w.down}.normal());
+      RC_ASSERT(straight == straight_at_end);
+      for (std::size_t k = 0; k < all.size(); ++k) RC_ASSERT(all[(k + 1) % all.size()].up != all[k].down);
+      const auto begin = [&](const Worked& w) { return w.backward ? w.down : w.up; };
+      for (std::size_t k = 0; k + 1 < all.size(); ++k) {  // a pair: the first row's stitch, then the second's on the same leg
+        const Worked &a = all[k], &b = all[k + 1];
+        if (a.over || b.over || a.run != 0 || b.run != 1 || a.leg != b.leg) continue;
+        RC_ASSERT(std::abs(begin(a).x - begin(b).x) + std::abs(begin(a).y - begin(b).y) == 2);
+      }
+    }
   }));
 }
 
