@@ -36,7 +36,10 @@ cloth::Box lesson_box(const Desk& desk) {
 
 void fit(Desk& desk, Area area) {
   const bool lesson = std::exchange(desk.view.fit_lesson, false) && desk.plan() && !desk.plan()->lessons.empty();
-  const cloth::Box box = lesson ? lesson_box(desk) : course::extent(*desk.course());
+  constexpr int room_to_begin = 40;  // threads each way, before anything is drawn
+  const cloth::Hole middle = course::middle(*desk.course());
+  const cloth::Box empty = cloth::Box{middle.x, middle.y, middle.x, middle.y}.widened(room_to_begin);
+  const cloth::Box box = lesson ? lesson_box(desk) : desk.course()->parts.empty() ? empty : course::extent(*desk.course());
   constexpr float margin = 4;  // threads on every side
   const float w = static_cast<float>(box.width()) + 2 * margin, h = static_cast<float>(box.height()) + 2 * margin;
   desk.view.pixels = std::clamp(std::min(area.w / w, area.h / h), finest, coarsest);
