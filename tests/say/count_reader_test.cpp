@@ -3,6 +3,10 @@
 // with the left hand's words, must lead to the mirrored hole.
 #include <doctest/doctest.h>
 
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"  // within <regex>, with the sanitizers
+#endif
+
 #include <algorithm>
 #include <map>
 #include <optional>
