@@ -17,7 +17,7 @@ class Maps {
   Maps(const Sheet& sheet, const BarWork& work, double width, double height) : sheet_(sheet), work_(work), width_(width), height_(height), style_(sheet.styles.number) {
     style_.weight = list::Weight::bold;
     const double text = sheet.measure.measure(std::to_string(work.last + 1), style_).width;
-    least_ = std::max(2.0, (text + 1.2) / 3);  // a number stands within a bar of four threads, with room for its arrow
+    least_ = std::max(1.7, (text + 1.2) / 3);  // a number stands within a bar of four threads, with room for its arrow
   }
 
   std::vector<Picture> draw() {
@@ -148,15 +148,29 @@ class Maps {
       draw_arrow(picture.list, to, minus(to, from), 0.75 * cloth.unit());
       picture.uses.marks.insert(Mark::bar_way);
     }
+    if (item.bar >= 0) draw_picots(cloth, picture, i);
     if (begins(i) || i == work_.first) {
       draw_thread_begins(picture.list, from);
       picture.uses.marks.insert(Mark::thread_begins);
     }
   }
 
+  void draw_picots(const BarCloth& cloth, Picture& picture, int i) const {
+    const cutwork::Bar& bar = work_.bar(work_.item(i).bar);
+    const double x = (bar.box.x0 + bar.box.x1) / 2.0, y = (bar.box.y0 + bar.box.y1) / 2.0;
+    const bool across = bar.axis == cutwork::Axis::h;
+    for (const bool after : {false, true}) {
+      if (!work_.item(i).picots[after ? 1 : 0]) continue;
+      const double inset = after ? -0.25 : 0.25;  // where the box of the number has its edge
+      const Point edge = across ? cloth.at(x, (after ? bar.box.y1 : bar.box.y0) + inset) : cloth.at((after ? bar.box.x1 : bar.box.x0) + inset, y);
+      draw_picot(picture.list, edge, minus(edge, cloth.at(x, y)), 0.7 * cloth.unit());
+      picture.uses.marks.insert(Mark::picot);
+    }
+  }
+
   const Sheet& sheet_;
   const BarWork& work_;
-  double width_, height_, least_ = 2;
+  double width_, height_, least_ = 1.7;
   list::TypeStyle style_;
 };
 

@@ -1,6 +1,8 @@
 #include "picture/bar_marks.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "picture/ink.h"
 #include "picture/styles.h"
@@ -56,6 +58,19 @@ void draw_arrow(list::List& list, Point tip, Point way, double size) {
   add_fill(list, Role::key_mark, {tip, plus(foot, across), minus(foot, across)}, colour::now);
 }
 
+void draw_picot(list::List& list, Point edge, Point out, double radius) {
+  const double all = length(out);
+  if (all <= 0) return;
+  const Point on = times(radius / all, out), across{-on.y, on.x};
+  std::vector<Point> dome;
+  constexpr int steps = 12;
+  for (int k = 0; k <= steps; ++k) {
+    const double turn = std::numbers::pi * k / steps;
+    dome.push_back(plus(edge, plus(times(std::sin(turn), on), times(std::cos(turn), across))));
+  }
+  add_fill(list, Role::key_mark, dome, colour::now);
+}
+
 void draw_thread_begins(list::List& list, Point at) {
   add_disc(list, Role::key_mark, at, 1.25, colour::white);
   add_disc(list, Role::key_mark, at, 0.95, colour::accent);
@@ -69,6 +84,9 @@ void draw_bar_mark_sign(list::List& list, Mark mark, const Rect& room, double un
     case Mark::stem:
       add_disc(list, Role::key_mark, {middle.x - 0.8, middle.y}, 1.5, colour::white, 0.35, colour::now);
       return add_line(list, Role::key_mark, {middle.x + 0.7, middle.y}, right, 0.35, colour::now);
+    case Mark::picot:
+      draw_picot(list, {middle.x, middle.y + 0.2}, {0, -1}, 1.3);
+      return add_line(list, Role::key_mark, {middle.x - 2.2, middle.y + 0.2}, {middle.x + 2.2, middle.y + 0.2}, 0.35, colour::now);
     case Mark::thread_begins: return draw_thread_begins(list, middle);
     case Mark::point_up: return draw_point(list, middle, 1, style, measure);
     case Mark::point_down: return draw_point(list, middle, 2, style, measure);

@@ -17,6 +17,8 @@ void draw_cloth_thread(list::List& list, Point a, Point b, double unit);
 /// Woven or wrapped already: a stroke across.
 void draw_done(list::List& list, Point a, Point b, double unit);
 void draw_arrow(list::List& list, Point tip, Point way, double size);
+/// Half a disc on the edge of the bar, towards `out`.
+void draw_picot(list::List& list, Point edge, Point out, double radius);
 void draw_thread_begins(list::List& list, Point at);
 
 void draw_bar_mark_sign(list::List& list, Mark mark, const Rect& room, double unit, list::TypeStyle style, const list::Measure& measure);

@@ -80,6 +80,21 @@ void draw_wrapped(const OneBar& bar, Picture& picture) {
   }
 }
 
+/// A soft line through the places.
+std::vector<Point> soft(const std::vector<Point>& through) {
+  constexpr int steps = 8;
+  std::vector<Point> line;
+  for (std::size_t i = 0; i + 1 < through.size(); ++i) {
+    const Point a = through[i == 0 ? 0 : i - 1], b = through[i], c = through[i + 1], d = through[std::min(i + 2, through.size() - 1)];
+    for (int k = i == 0 ? 0 : 1; k <= steps; ++k) {
+      const double t = static_cast<double>(k) / steps, u = t * t, v = u * t;
+      const auto mixed = [&](double p, double q, double r, double s) { return q + 0.5 * ((r - p) * t + (2 * p - 5 * q + 4 * r - s) * u + (3 * q - p - 3 * r + s) * v); };
+      line.push_back({mixed(a.x, b.x, c.x, d.x), mixed(a.y, b.y, c.y, d.y)});
+    }
+  }
+  return line;
+}
+
 Picture picture_of(double width, double height, double scale, const cloth::Box& window) {
   Picture picture;
   picture.width = width;
@@ -119,16 +134,16 @@ Picture picot_picture(const Sheet& sheet, const BarWork& work, int item, double 
     bar.cloth().draw(picture);
     bar.cloth().draw_done_bar(picture.list, worked.bar, worked.from_low ? 0 : 0.5, worked.from_low ? 0.5 : 1);
     const double middle = bar.length() / 2, edge = bar.half();
-    if (step == 0) {
-      bar.hidden(picture, {bar.at(middle, 0), bar.at(middle + 0.3, out * edge)});
-      bar.seen(picture, {bar.at(middle + 0.3, out * edge), bar.at(middle + 1.2, out * (edge + 0.9)), bar.at(middle + 0.6, out * (edge + 1.9)),
-                         bar.at(middle - 0.5, out * (edge + 1.5)), bar.at(middle - 0.1, out * (edge + 0.5)), bar.at(middle + 1.6, out * (edge + 2.3))});
-      bar.point(picture, bar.at(middle, 0), 1);
-      bar.point(picture, bar.at(middle + 1.7, out * (edge + 2.6)), 2);
+    const auto place = [&](double along, double aside) { return bar.at(middle + along, out * (edge + aside)); };
+    if (step == 0) {  // out under that side's threads, once round, and off
+      bar.hidden(picture, {bar.at(middle + 0.2, 0), place(0.3, 0)});
+      bar.seen(picture, soft({place(0.3, 0), place(0.9, 0.9), place(0.7, 1.8), place(-0.2, 1.9), place(-0.5, 1.2), place(0, 0.8)}));
+      bar.seen(picture, soft({place(0, 0.8), place(0.8, 1), place(1.5, 1.8), place(1.7, 2.6)}));
+      bar.point(picture, bar.at(middle + 0.2, 0), 1);
+      bar.point(picture, place(1.7, 2.8), 2);
     } else {
-      bar.seen(picture, {bar.at(middle - 0.2, out * edge), bar.at(middle - 0.45, out * (edge + 0.7)), bar.at(middle + 0.2, out * (edge + 1)),
-                         bar.at(middle + 0.4, out * edge)});
-      bar.hidden(picture, {bar.at(middle + 0.4, out * edge), bar.at(middle + 0.8, 0)});
+      bar.seen(picture, soft({place(-0.1, 0), place(-0.4, 0.6), place(0, 1.05), place(0.5, 0.7), place(0.4, 0)}));
+      bar.hidden(picture, {place(0.4, 0), bar.at(middle + 0.8, 0)});
       bar.point(picture, bar.at(middle + 0.8, 0), 3);
     }
     bar.cloth().close(picture);

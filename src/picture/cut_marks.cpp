@@ -99,6 +99,7 @@ void draw_cut_mark_sign(list::List& list, Mark mark, const Rect& room, double un
     case Mark::bar_number:
     case Mark::bar_way:
     case Mark::stem:
+    case Mark::picot:
     case Mark::thread_begins:
     case Mark::point_up:
     case Mark::point_down:
@@ -136,6 +137,8 @@ std::string_view cut_mark_key(Mark mark) {
       return "page.key.bar-way";
     case Mark::stem:
       return "page.key.stem";
+    case Mark::picot:
+      return "page.key.picot";
     case Mark::thread_begins:
       return "page.key.thread-begins";
     case Mark::point_up:

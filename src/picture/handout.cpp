@@ -145,8 +145,17 @@ class Handout {
     const double k = sheet_.styles.body.size_pt / 12, height = pages_.room(false);
     const double most = sections_.widest_beside() > 0 ? sections_.widest_beside() : sections_.widest();
     const Sections sections(sheet_, height);
-    for (CutPiece& piece : bar_pieces(sheet_, {std::min(most, sheet_.styles.key_aside ? 92.0 : 88.0), sections_.widest(), std::clamp(height - 34 * k, 70.0, 130.0)}, letters_))
-      pages_.add(cut_blocks(sections, piece, height));
+    const BarRooms rooms{std::min(most, sheet_.styles.key_aside ? 92.0 : 88.0), sections_.widest(), std::clamp(room_for_bars() - 6 * k, 70.0, 130.0)};
+    for (CutPiece& piece : bar_pieces(sheet_, rooms, letters_)) pages_.add(cut_blocks(sections, piece, height));
+  }
+
+  /// Beside the words of a map, which stand under it: on the first page, where nothing comes before.
+  double room_for_bars() const {
+    const std::vector<BarWork> all = bar_work(sheet_);
+    if (all.empty()) return 0;
+    const Telling words = tell_bar_map(sheet_, all.front(), all.size() > 1);
+    return pages_.room(sheet_.lesson.sections.empty() && sheet_.lesson.cuttings.empty()) -
+           set(words, std::min(sheet_.width(), sheet_.styles.text_most_mm), sheet_.styles, sheet_.measure).height();
   }
 
   /// Also the smaller pieces that a block may be parted into: no page of them is without the cautions.

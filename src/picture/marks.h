@@ -39,6 +39,7 @@ enum class Mark {
   bar_number,
   bar_way,
   stem,
+  picot,
   thread_begins,
   point_up,
   point_down,

@@ -94,8 +94,9 @@ Telling tell_picot(const Sheet& sheet, const BarWork& work, int item) {
   telling.heading(sheet.say("page.picot"));
   telling.numbered(1, sheet.say("page.picot.1", {{"half", std::int64_t{half}}}));
   telling.numbered(2, sheet.say("page.picot.2", {{"half", std::int64_t{half}}}));
-  const bool both = work.item(item).picots[0] && work.item(item).picots[1];
-  telling.paragraph(sheet.say(both ? "page.picot.both" : "page.picot.one"));
+  std::int64_t bars = 0;
+  for (int i = work.first; i <= work.last; ++i) bars += work.item(i).picots[0] || work.item(i).picots[1] ? 1 : 0;
+  telling.paragraph(sheet.say("page.picot.bars", {{"n", bars}}));
   return telling;
 }
 
@@ -106,7 +107,9 @@ Telling tell_bar_ends(const Sheet& sheet, const BarWork& work) {
   const double cm = own == habits.length_cm.end() ? habits.working_length_cm : own->second;
   const auto lengths = std::count_if(work.route->lengths.begin(), work.route->lengths.end(), [&](int i) { return work.first <= i && i <= work.last; });
   telling.strong(sheet.say("page.bars.ends"));
-  telling.paragraph(sheet.say("page.bars.lengths", {{"n", std::max<std::int64_t>(1, wide(lengths))}, {"cm", words::Decimal{cm, 0}}}));
+  const bool over = wide(lengths) < wide(static_cast<std::ptrdiff_t>(starts_of(work).size()));
+  telling.paragraph(sentences({sheet.say("page.bars.lengths", {{"n", std::max<std::int64_t>(1, wide(lengths))}, {"cm", words::Decimal{cm, 0}}}),
+                               over ? sheet.say("page.bars.lengths.over") : ""}));
   telling.paragraph(sheet.say("page.bars.ends.text"));
   telling.strong(sheet.say("page.caution.title"));
   telling.paragraph(sheet.say("page.bars.caution"));
