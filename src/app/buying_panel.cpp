@@ -14,14 +14,6 @@
 namespace app {
 namespace {
 
-void whole_field(Desk& desk, const char* key, const char* course_key, int now, const char* edit) {
-  int n = now;
-  ImGui::SetNextItemWidth(110 * desk.scale);
-  if (ImGui::InputInt(fmt::format("{}##{}", desk.say(key), course_key).c_str(), &n, 1, 10, ImGuiInputTextFlags_EnterReturnsTrue) &&
-      n != now)
-    desk.apply(session::change_course(course_key, std::to_string(n), edit));
-}
-
 /// Whole or not at all; where it went is said.
 void write(Desk& desk, const std::string& ending, const base::Result<std::string>& text) {
   const std::filesystem::path file = desk.folder / (publish::file_stem(desk.course()->title) + ending);
@@ -86,20 +78,12 @@ void buttons(Desk& desk) {
 }  // namespace
 
 void buying_panel(Desk& desk, float width, float height) {
-  ImGui::SetNextWindowPos({width / 2, height / 2}, ImGuiCond_Always, {0.5F, 0.5F});
-  ImGui::SetNextWindowSize({std::min(width - 20, 860 * desk.scale), height - 20});
-  ImGui::OpenPopup("buying");
-  if (!ImGui::BeginPopupModal("buying", nullptr,
-                              ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings))
-    return;
+  if (!begin_tall_panel(desk, "buying", "desk.buying", {width, height}, 860)) return;
   if (ImGui::IsWindowAppearing()) desk.message.clear();
   if (desk.plan()) {
-    ImGui::PushFont(desk.fonts.title);
-    ImGui::TextUnformatted(desk.say("desk.buying").c_str());
-    ImGui::PopFont();
-    whole_field(desk, "desk.buying.students", "students", desk.course()->students, "change students");
+    course_number(desk, "desk.buying.students", "students", desk.course()->students, "change students");
     beside_width(330 * desk.scale);
-    whole_field(desk, "desk.buying.spares", "spares", desk.course()->spares, "change spares");
+    course_number(desk, "desk.buying.spares", "spares", desk.course()->spares, "change spares");
     const float foot = height_of(2, desk.message.empty() ? 0 : 2);
     ImGui::BeginChild("##list", {0, std::max(60 * desk.scale, ImGui::GetContentRegionAvail().y - foot)});
     list(desk);

@@ -74,6 +74,10 @@ void split_panel(Desk& desk, float width, float height);
 void buying_panel(Desk& desk, float width, float height);
 /// How pages are to be written; true where the preview must be drawn anew.
 bool page_choices(Desk& desk);
+/// A panel over the rest, as high as the window and at most so wide; its title is a phrase. Where true, EndPopup() it.
+bool begin_tall_panel(const Desk& desk, const char* name, const char* title, ImVec2 window, float most);
+/// A whole number of [course], typed and Enter, or by its buttons; `edit`: the name of the edit.
+void course_number(Desk& desk, const char* label, const char* key, int now, const char* edit);
 /// Beside a panel's own button: the one that closes it (or Esc), and below what could not be done.
 void cancel_and_message(Desk& desk, const char* label = "desk.cancel");
 /// A line to type into; true when Enter was pressed.

@@ -17,14 +17,6 @@ constexpr float field_width = 110;
 
 std::string labelled(const Desk& desk, const char* key, const char* id) { return fmt::format("{}##{}", desk.say(key), id); }
 
-/// A whole number of the course: typed and Enter, or by its buttons.
-void whole_field(Desk& desk, const char* key, const char* course_key, int now, const char* edit) {
-  int n = now;
-  ImGui::SetNextItemWidth(field_width * desk.scale);
-  if (ImGui::InputInt(labelled(desk, key, course_key).c_str(), &n, 1, 10, ImGuiInputTextFlags_EnterReturnsTrue) && n != now)
-    desk.apply(session::change_course(course_key, std::to_string(n), edit));
-}
-
 void pace_field(Desk& desk) {
   const bool beginner = desk.course()->choices.habits.pace == course::Pace::beginner;
   const auto word = [&](bool first) { return desk.say(first ? "desk.pace.beginner" : "desk.pace.practised"); };
@@ -68,13 +60,13 @@ void speed_field(Desk& desk, const std::string& kind) {
 void settings(Desk& desk) {
   const course::Course& course = *desk.course();
   if (course.lessons.empty()) {
-    whole_field(desk, "desk.split.lessons", "lessons", course.lessons_wanted.value_or(static_cast<int>(desk.plan()->lessons.size())),
+    course_number(desk, "desk.split.lessons", "lessons", course.lessons_wanted.value_or(static_cast<int>(desk.plan()->lessons.size())),
                 "change number of lessons");
     beside_width(3 * field_width * desk.scale);
   }
-  whole_field(desk, "desk.split.minutes", "minutes", course.minutes, "change minutes");
+  course_number(desk, "desk.split.minutes", "minutes", course.minutes, "change minutes");
   beside_width(3 * field_width * desk.scale);
-  whole_field(desk, "desk.split.home", "home_minutes", course.home_minutes, "change home work");
+  course_number(desk, "desk.split.home", "home_minutes", course.home_minutes, "change home work");
   pace_field(desk);
   quiet(desk, desk.say("desk.speeds"));
   bool first = true;
@@ -188,15 +180,8 @@ void buttons(Desk& desk, const session::SplitPreview* found) {
 }  // namespace
 
 void split_panel(Desk& desk, float width, float height) {
-  ImGui::SetNextWindowPos({width / 2, height / 2}, ImGuiCond_Always, {0.5F, 0.5F});
-  ImGui::SetNextWindowSize({std::min(width - 20, 980 * desk.scale), height - 20});
-  ImGui::OpenPopup("split");
-  if (!ImGui::BeginPopupModal("split", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings))
-    return;
+  if (!begin_tall_panel(desk, "split", "desk.split", {width, height}, 980)) return;
   if (desk.plan()) {
-    ImGui::PushFont(desk.fonts.title);
-    ImGui::TextUnformatted(desk.say("desk.split").c_str());
-    ImGui::PopFont();
     settings(desk);
     const session::SplitPreview* found = found_now(desk);
     if (desk.splitting && !desk.splitting->finished) quiet(desk, desk.say("desk.planning"));
