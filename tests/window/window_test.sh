@@ -114,14 +114,16 @@ file_has "$work/difference" 'title = "A new lesson"'
 key ctrl+q
 ended 0
 
-# A ring of blocks and a cable drawn by hand on an empty cloth. Its only hole lies in the middle of the view; eight steps out make 11 pixels a thread.
+# A ring of blocks and a cable drawn by hand on an empty cloth, whose middle lies in the middle of the view. From as near as can be nine steps out make
+# 11 pixels a thread.
 drawn=$work/course/drawn.course.toml
 printf 'format = 1\n\n[course]\ntitle = "Drawn"\nfirst_day = 2027-01-12\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n\n[thread.fine]\npearl = 8\n' >"$drawn"
 start_desk "$drawn"
 x=499 y=488 far=135
 xdotool mousemove $x $y
 sleep 0.3
-key minus minus minus minus minus minus minus minus
+key plus plus plus plus plus plus plus plus plus plus plus plus plus plus
+key minus minus minus minus minus minus minus minus minus
 key w
 drag $x $y $((x + far)) $((y - far))
 drag $((x + far)) $((y - far)) $((x + 2 * far)) $y
