@@ -137,7 +137,7 @@ void counting_rule(const Desk& desk, Area area, ImDrawList& draw) {
 }
 
 void status(const Desk& desk, Area area, ImDrawList& draw, bool hovered) {
-  std::string text = desk.say("desk.cloth", {{"count", words::Decimal{desk.course()->cloth.count.per_inch, 0}}});
+  std::string text = say::cloth_count(desk.voice());
   if (hovered) {
     const cloth::Hole hole = hole_at(desk, area, ImGui::GetIO().MousePos);
     text = desk.say("desk.hole", {{"x", std::int64_t{hole.x}}, {"y", std::int64_t{hole.y}}}) + " · " + text;

@@ -70,8 +70,9 @@ cloth::Hole middle(const Course& course) {
 cloth::Hole size_threads(const Course& course) {
   if (course.cloth.size_threads) return *course.cloth.size_threads;
   const cloth::Box box = extent(course);
-  const int margins = static_cast<int>(std::ceil(2 * course.cloth.margin_mm / cloth::mm(1, course.cloth.count)));
-  return {box.width() + margins, box.height() + margins};
+  const cloth::Count count = course.cloth.count;
+  const auto margins = [&](double mm_a_thread) { return static_cast<int>(std::ceil(2 * course.cloth.margin_mm / mm_a_thread)); };
+  return {box.width() + margins(cloth::mm(1, count)), box.height() + margins(cloth::mm_down(1, count))};
 }
 
 cloth::Hole corner(const Course& course) {

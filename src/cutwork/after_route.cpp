@@ -18,8 +18,8 @@ std::array<cloth::Hole, 4> corners(const cloth::Box& b) { return {{{b.x0, b.y0},
 
 class AfterRoute {
  public:
-  AfterRoute(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<Filling>& fillings)
-      : cutting_(cutting), sides_(sides), fillings_(fillings), left_(cutting.openings.size(), false) {
+  AfterRoute(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<Filling>& fillings, double tall)
+      : cutting_(cutting), sides_(sides), fillings_(fillings), tall_(tall), left_(cutting.openings.size(), false) {
     std::map<cloth::Hole, int> crossing_at;
     for (std::size_t c = 0; c < cutting.crossings.size(); ++c)
       for (const cloth::Hole h : corners(cutting.crossings[c].box)) crossing_at[h] = static_cast<int>(c);
@@ -97,9 +97,9 @@ class AfterRoute {
     left_[static_cast<std::size_t>(step.opening)] = false;
     RouteItem item;
     const Filling kind = fillings_[static_cast<std::size_t>(step.opening)];
-    item.fillings = {kind == Filling::wheel          ? wheel(cutting_, step.opening, step.corner)
-                     : kind == Filling::square_filet ? square_filet(cutting_, step.opening, step.corner)
-                                                     : doves_eye(cutting_, step.opening, sides_[static_cast<std::size_t>(step.opening)], 0)};
+    item.fillings = {kind == Filling::wheel          ? wheel(cutting_, step.opening, step.corner, tall_)
+                     : kind == Filling::square_filet ? square_filet(cutting_, step.opening, step.corner, tall_)
+                                                     : doves_eye(cutting_, step.opening, sides_[static_cast<std::size_t>(step.opening)], 0, tall_)};
     item.behind = step.behind;
     item.via = step.via;
     item.from = item.fillings[0].points.front();
@@ -160,6 +160,7 @@ class AfterRoute {
   const Cutting& cutting_;
   const std::vector<Sides>& sides_;
   const std::vector<Filling>& fillings_;
+  double tall_;  ///< a thread down, in threads across
   std::vector<char> left_;
   std::vector<std::array<int, 4>> crossings_;                   ///< at each opening's corners; -1: none
   std::vector<std::vector<std::pair<int, int>>> at_crossing_;  ///< openings to be filled, and their corner there
@@ -168,8 +169,9 @@ class AfterRoute {
 
 }  // namespace
 
-std::vector<RouteItem> after_route(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<Filling>& fillings) {
-  return AfterRoute(cutting, sides, fillings).items();
+std::vector<RouteItem> after_route(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<Filling>& fillings,
+                                   double tall) {
+  return AfterRoute(cutting, sides, fillings, tall).items();
 }
 
 }  // namespace cutwork

@@ -6,6 +6,7 @@
 
 namespace cutwork {
 
-std::vector<RouteItem> after_route(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<stitch::Filling>& fillings);
+std::vector<RouteItem> after_route(const Cutting& cutting, const std::vector<Sides>& sides, const std::vector<stitch::Filling>& fillings,
+                                   double tall);
 
 }  // namespace cutwork

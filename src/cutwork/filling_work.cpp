@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numbers>
 
+#include "cloth/size.h"
+
 namespace cutwork {
 namespace {
 
@@ -24,9 +26,9 @@ cloth::Hole edge_middle(const cloth::Box& b, int side) {
   }
 }
 
-double way(const std::vector<cloth::Hole>& points) {
+double way(const std::vector<cloth::Hole>& points, double tall) {
   double sum = 0;
-  for (std::size_t i = 1; i < points.size(); ++i) sum += cloth::distance(points[i - 1], points[i]);
+  for (std::size_t i = 1; i < points.size(); ++i) sum += cloth::distance(points[i - 1], points[i], tall);
   return sum;
 }
 
@@ -34,7 +36,7 @@ double way(const std::vector<cloth::Hole>& points) {
 
 cloth::Hole middle_of(const Bar& bar) { return centre(bar.box); }
 
-FillingWork doves_eye(const Cutting& cutting, int opening, const Sides& sides, int from) {
+FillingWork doves_eye(const Cutting& cutting, int opening, const Sides& sides, int from, double tall) {
   FillingWork work{Filling::doves_eye, opening, {}, {}, 0};
   const cloth::Box& box = cutting.openings[static_cast<std::size_t>(opening)].box;
   for (int i = 0; i <= 4; ++i) {
@@ -43,27 +45,27 @@ FillingWork doves_eye(const Cutting& cutting, int opening, const Sides& sides, i
     work.points.push_back(sides[side] < 0 ? edge_middle(box, static_cast<int>(side)) : middle_of(cutting.bars[static_cast<std::size_t>(sides[side])]));
   }
   constexpr double quarter_round = std::numbers::pi / (2 * std::numbers::sqrt2);  // a loop hangs as a quarter of a circle, over its chord
-  work.threads = way(work.points) * quarter_round;
+  work.threads = way(work.points, tall) * quarter_round;
   return work;
 }
 
-FillingWork square_filet(const Cutting& cutting, int opening, int from) {
+FillingWork square_filet(const Cutting& cutting, int opening, int from, double tall) {
   FillingWork work{Filling::square_filet, opening, {}, {}, 0};
   const auto at = corners(cutting.openings[static_cast<std::size_t>(opening)].box);
   for (int i = 0; i <= 4; ++i) work.points.push_back(at[static_cast<std::size_t>((from + i) % 4)]);
   constexpr double round_a_corner = 2;  // threads there and threads back, at each of four corners
-  work.threads = way(work.points) + 4 * 2 * round_a_corner;
+  work.threads = way(work.points, tall) + 4 * 2 * round_a_corner;
   return work;
 }
 
-FillingWork wheel(const Cutting& cutting, int opening, int from) {
+FillingWork wheel(const Cutting& cutting, int opening, int from, double tall) {
   FillingWork work{Filling::wheel, opening, {}, {}, 0};
   const cloth::Box& box = cutting.openings[static_cast<std::size_t>(opening)].box;
   const auto at = corners(box);
   const auto corner = [&](int i) { return at[static_cast<std::size_t>((from + i) % 4)]; };
   work.points = {corner(0), corner(2), centre(box), corner(1), centre(box), corner(3)};
-  const double radius = std::min(box.width(), box.height()) / 6.0;  // of the middle round
-  work.threads = way(work.points) + wheel_rounds * 2 * std::numbers::pi * radius;
+  const double radius = std::min<double>(box.width(), tall * box.height()) / 6;  // of the middle round
+  work.threads = way(work.points, tall) + wheel_rounds * 2 * std::numbers::pi * radius;
   return work;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cloth/size.h"
 #include "cutwork/after_route.h"
 #include "cutwork/filling_work.h"
 #include "cutwork/route.h"
@@ -16,8 +17,8 @@ constexpr double round_a_bar = 2;  // times its threads: over it and under it (g
 constexpr double a_picot = 4;      // threads of the cloth for the twist and the way back (an assumption, no source)
 constexpr int fewest_weaves = 2;
 
-int length_of(const Bar& bar) { return bar.axis == Axis::h ? bar.box.width() : bar.box.height(); }
-int width_of(const Bar& bar) { return bar.axis == Axis::h ? bar.box.height() : bar.box.width(); }
+double length_of(const Bar& bar, double tall) { return bar.axis == Axis::h ? bar.box.width() : tall * bar.box.height(); }
+double width_of(const Bar& bar, double tall) { return bar.axis == Axis::h ? tall * bar.box.height() : bar.box.width(); }
 
 std::array<cloth::Hole, 2> ends_of(const Bar& bar) {
   const cloth::Hole middle = middle_of(bar);
@@ -36,7 +37,7 @@ class Worker {
     add_eyes();
     for (RouteItem& item : work_.bars) finish(item);
     measure(work_.bars);
-    work_.after = after_route(cutting_, sides_, work_.fillings);
+    work_.after = after_route(cutting_, sides_, work_.fillings, wish_.tall);
     for (RouteItem& item : work_.after) item.threads = item.fillings[0].threads;
     measure(work_.after);
     return std::move(work_);
@@ -72,29 +73,29 @@ class Worker {
     for (std::size_t o = 0; o < last.size(); ++o)
       if (work_.fillings[o] == Filling::doves_eye && last[o].first >= 0)
         work_.bars[static_cast<std::size_t>(last[o].first)].fillings.push_back(
-            doves_eye(cutting_, static_cast<int>(o), sides_[o], last[o].second));
+            doves_eye(cutting_, static_cast<int>(o), sides_[o], last[o].second, wish_.tall));
   }
 
   void finish(RouteItem& item) const {
     const Bar& bar = cutting_.bars[static_cast<std::size_t>(item.bar)];
-    const int fit = std::max(fewest_weaves, static_cast<int>(std::floor(length_of(bar) / wish_.thickness + 1e-9)));
+    const int fit = std::max(fewest_weaves, static_cast<int>(std::floor(length_of(bar, wish_.tall) / wish_.thickness + 1e-9)));
     item.weaves = wish_.weaves > 0 ? wish_.weaves : fit;
     if (item.halved()) item.weaves = std::max(fewest_weaves, item.weaves - item.weaves % 2);
-    item.threads = item.weaves * round_a_bar * width_of(bar);
+    item.threads = item.weaves * round_a_bar * width_of(bar, wish_.tall);
     for (const bool picot : item.picots) item.threads += picot ? a_picot : 0;
     for (const FillingWork& filling : item.fillings) item.threads += filling.threads;
   }
 
   /// Adds the ways between the items.
-  static void measure(std::vector<RouteItem>& items) {
+  void measure(std::vector<RouteItem>& items) const {
     for (std::size_t i = 1; i < items.size(); ++i) {
       if (items[i].behind < 0) continue;
       cloth::Hole at = items[i - 1].to;
       for (const cloth::Hole next : items[i].via) {
-        items[i].threads += cloth::distance(at, next);
+        items[i].threads += cloth::distance(at, next, wish_.tall);
         at = next;
       }
-      items[i].threads += cloth::distance(at, items[i].from);
+      items[i].threads += cloth::distance(at, items[i].from, wish_.tall);
     }
   }
 

@@ -1,5 +1,6 @@
 // What is worked into cut cloth: every bar once, with the fillings that are worked from it when it is half done, then the fillings that
-// need all their bars. Lengths are in threads of the cloth, of the thread's own path.
+// need all their bars. Lengths are of the thread's own path, in threads of the cloth
+// on the way across.
 #pragma once
 
 #include "cutwork/cutting.h"
@@ -10,9 +11,10 @@ namespace cutwork {
 struct Wish {
   bool wrapped = false;
   int weaves = 0;            ///< figures of eight on each bar (turns where it is wrapped); 0: as many as fit
-  double thickness = 0.5;    ///< of the thread, in threads of the cloth: how much of the bar one of them takes
+  double thickness = 0.5;    ///< of the thread, in threads across: how much of the bar one of them takes
   bool picots = false;       ///< on both sides of every bar
   std::vector<stitch::FillingRule> rules;
+  double tall = 1;           ///< a thread of the cloth down, in threads across
 };
 
 /// A filling as it is worked.

@@ -11,15 +11,27 @@ namespace {
 constexpr double least_count = 5, most_count = 100;  // threads an inch
 constexpr double least_per_cm = 2, most_per_cm = 39;
 
+/// One number, or [across, down] where warp and weft are counted apart; `scale` threads an inch to one of the unit.
+void read_count_as(const Node& node, double least, double most, double scale, cloth::Count& count, FaultList& faults) {
+  const List* list = node.as<List>();
+  if (!list) {
+    if (const auto threads = read_number(node, least, most, faults)) count = {scale * *threads};
+    return;
+  }
+  if (list->items.size() != 2) return faults.add(node, fmt::format("a list of {}", list->items.size()), "one count, or two: [across, down]");
+  const auto across = read_number(list->items[0], least, most, faults), down = read_number(list->items[1], least, most, faults);
+  if (!across || !down) return;
+  count = {scale * *across};
+  if (*across != *down) count.down_per_inch = scale * *down;
+}
+
 void read_count(const TableReader& table, course::Cloth& cloth) {
-  table.number("count", least_count, most_count, cloth.count.per_inch);
+  if (const Node* count = table.find("count")) read_count_as(*count, least_count, most_count, 1, cloth.count, table.faults());
   const Entry* per_cm = table.site().table->find("per_cm");
   if (!per_cm) return table.require("count", "count = 22 (threads an inch) or per_cm = 8.7");
   if (table.find("count"))
     table.faults().add_key(*per_cm, "both \"count\" and \"per_cm\"", "one of them: threads an inch, or threads a centimetre");
-  double threads = 0;
-  table.number("per_cm", least_per_cm, most_per_cm, threads);
-  if (threads > 0) cloth.count = cloth::per_cm(threads);
+  read_count_as(*table.find("per_cm"), least_per_cm, most_per_cm, cloth::per_cm(1).per_inch, cloth.count, table.faults());
   cloth.written_per_cm = true;
 }
 

@@ -84,7 +84,7 @@ double Foot::strip() const { return line_beside() ? 0 : std::max(map_ ? map_->he
 
 std::string Foot::scale_words() const {
   std::vector<std::pair<int, std::vector<std::string>>> groups;  // tenths of life size, letters
-  const double thread = cloth::mm(1, sheet_.course.cloth.count);
+  const double thread = cloth::mm_a_thread(sheet_.course.cloth.count);
   for (const auto& [letter, scale] : scales_) {
     const int tenths = static_cast<int>(std::lround(10 * scale / thread));
     auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& g) { return g.first == tenths; });

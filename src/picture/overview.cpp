@@ -164,10 +164,15 @@ class Overview {
     around_.solid.push_back({minus(at, half), plus(at, half), 0.2});
   }
 
+  double cm(const guide::Leg& leg) const {
+    const cloth::Count count = sheet_.course.cloth.count;
+    return (cloth::step(leg.way).x == 0 ? cloth::mm_down(leg.threads, count) : cloth::mm(leg.threads, count)) / 10;
+  }
+
   std::string length_words(const guide::Leg& leg) const {
     if (!from_edges() && lengths_ == Lengths::figures) return std::to_string(leg.threads);
     if (!from_edges()) return sheet_.say("page.overview.threads", {{"n", std::int64_t{leg.threads}}});
-    return sheet_.say("page.overview.cm", {{"cm", words::Decimal{cloth::mm(leg.threads, sheet_.course.cloth.count) / 10, 1}}});
+    return sheet_.say("page.overview.cm", {{"cm", words::Decimal{cm(leg), 1}}});
   }
 
   void draw_labels() {

@@ -119,7 +119,7 @@ double tex_of(const course::Thread& thread) {
 double thread_width(const course::Course& course, int part, Stage stage) {
   if (stage == Stage::later) return ratio::later;
   const course::Thread* thread = course::find_thread(course, course.parts[part].thread);
-  const double true_width = 0.62 * std::sqrt((thread ? tex_of(*thread) : 200) / 200) * course.cloth.count.per_inch / 22;
+  const double true_width = 0.62 * std::sqrt((thread ? tex_of(*thread) : 200) / 200) / 22 * (25.4 / cloth::mm_a_thread(course.cloth.count));
   return stage == Stage::now ? std::clamp(0.65 * true_width, 0.26, ratio::widest_now) : std::clamp(true_width, 0.38, ratio::widest_before);
 }
 

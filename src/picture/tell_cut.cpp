@@ -208,6 +208,14 @@ namespace {
 
 constexpr double wanted_overlap_mm = 30;  // several cm (common practice, no source)
 
+/// Of so many threads, whichever way they lie: what is surely long enough, and what there surely is.
+double longest_mm(const Sheet& sheet, int threads) {
+  return std::max(cloth::mm(threads, sheet.course.cloth.count), cloth::mm_down(threads, sheet.course.cloth.count));
+}
+double shortest_mm(const Sheet& sheet, int threads) {
+  return std::min(cloth::mm(threads, sheet.course.cloth.count), cloth::mm_down(threads, sheet.course.cloth.count));
+}
+
 /// How far a new thread can go on beyond the blocks: as far as there is cloth, 3 cm at the most.
 double overlap_mm(const Sheet& sheet, const CutWork& work) {
   const cloth::Hole corner = course::corner(sheet.course), size = course::size_threads(sheet.course);
@@ -216,7 +224,7 @@ double overlap_mm(const Sheet& sheet, const CutWork& work) {
     const int low = span.axis == Axis::v ? corner.y : corner.x, high = low + (span.axis == Axis::v ? size.y : size.x);
     least = std::min({least, span.from - low, high - span.to});
   }
-  return std::clamp(cloth::mm(least - 8, sheet.course.cloth.count), 5.0, wanted_overlap_mm);
+  return std::clamp(shortest_mm(sheet, least - 8), 5.0, wanted_overlap_mm);
 }
 
 /// Cuttings at the block, across from it, and at blocks that touch it.
@@ -258,8 +266,7 @@ Table table_of_new_threads(const Sheet& sheet, const CutWork& work) {
   table.heads = {sheet.say("page.cut.mend.between"), sheet.say("page.cut.mend.take")};
   const double beyond = 2 * overlap_mm(sheet, work);
   for (const auto& [length, sets] : by_length(work)) {
-    const double between = cloth::mm(length, sheet.course.cloth.count),
-                 all = cloth::mm(length + blocks_deep, sheet.course.cloth.count) + beyond;
+    const double between = longest_mm(sheet, length), all = longest_mm(sheet, length + blocks_deep) + beyond;
     table.rows.push_back(
         {sets_words(sheet, sets), {static_cast<int>(std::lround(between)), static_cast<int>(std::ceil(all / 10))}, 1, false});
   }

@@ -86,7 +86,7 @@ std::string cloth(const Sheet& sheet) {
   const cloth::Count count = sheet.course.cloth.count;
   return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)},
                                         {"width", words::Decimal{cloth::mm(threads.x, count) / 10, 0}},
-                                        {"height", words::Decimal{cloth::mm(threads.y, count) / 10, 0}}});
+                                        {"height", words::Decimal{cloth::mm_down(threads.y, count) / 10, 0}}});
 }
 
 /// After how many stitches a new thread is taken, at how many places.
@@ -167,9 +167,7 @@ void tell_metres(const Sheet& sheet, const std::vector<ThreadUse>& uses, Telling
 }  // namespace
 
 std::string cloth_count(const Sheet& sheet) {
-  const cloth::Count count = sheet.course.cloth.count;
-  if (sheet.course.cloth.written_per_cm) return sheet.say("page.cloth.per-cm", {{"n", number_of(count.per_inch / 2.54)}});
-  return sheet.say("page.cloth.per-inch", {{"n", number_of(count.per_inch)}});
+  return say::cloth_count(sheet.voice);
 }
 
 std::vector<std::string> ready_items(const Sheet& sheet) {

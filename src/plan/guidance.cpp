@@ -41,7 +41,7 @@ void mark_corners(const course::Course& course, const guide::OnCloth& on_cloth, 
 void count_in_all(const course::Course& course, const guide::OnCloth& on_cloth, const std::stop_token& stop, Plan& plan) {
   // A tail is run under three or four blocks (common practice, no source): 16 threads, or as long as it is.
   constexpr double four_blocks = 16;
-  const double tail = std::min(four_blocks, 10 * course.choices.habits.tail_cm / cloth::mm(1, course.cloth.count));
+  const double tail = std::min(four_blocks, 10 * course.choices.habits.tail_cm / cloth::mm_a_thread(course.cloth.count));
   plan.anchors = guide::all_anchors(course, plan.trails, tail);
   for (std::size_t t = 0; t < plan.trails.size() && !stop.stop_requested(); ++t) {
     for (std::size_t s = 0; s < plan.trails[t].sections.size(); ++s)

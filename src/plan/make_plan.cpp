@@ -55,7 +55,8 @@ class Maker {
     const double length_cm = own == habits.length_cm.end() ? habits.working_length_cm : own->second;
     const double usable_mm = 10 * (length_cm - 2 * habits.tail_cm);
     const double mm_a_thread = cloth::mm(1, course_.cloth.count) * (1 + habits.take_up);
-    return {std::max(1.0, usable_mm / mm_a_thread), 10 * std::max(0.0, habits.first_tail_cm - habits.tail_cm) / mm_a_thread};
+    return {std::max(1.0, usable_mm / mm_a_thread), 10 * std::max(0.0, habits.first_tail_cm - habits.tail_cm) / mm_a_thread,
+            course_.cloth.count.tall()};
   }
 
   /// Puts the start into a pass's round, where its count-in is best then.

@@ -23,6 +23,7 @@ cutwork::Wish wish_of(const course::Course& course, const course::Part& part) {
   cutwork::Wish wish{area.wrapped, area.weaves, 0, area.picots, area.fillings};
   const course::Thread* thread = course::find_thread(course, part.thread);
   wish.thickness = thickness_mm(thread ? *thread : course::Thread{}) / cloth::mm(1, course.cloth.count);
+  wish.tall = course.cloth.count.tall();
   return wish;
 }
 

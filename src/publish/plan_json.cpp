@@ -21,7 +21,7 @@ void pair_mm(Json& json, std::string_view name, int width, int height, cloth::Co
   json.key(name);
   json.array([&] {
     json.value(cloth::mm(width, count), 2);
-    json.value(cloth::mm(height, count), 2);
+    json.value(cloth::mm_down(height, count), 2);
   });
 }
 
@@ -32,6 +32,10 @@ void cloth_of(Json& json, const course::Course& course) {
   json.object([&] {
     json.key("count_per_inch");
     json.value(course.cloth.count.per_inch, 4);
+    if (course.cloth.count.down_per_inch) {
+      json.key("count_down_per_inch");
+      json.value(course.cloth.count.down(), 4);
+    }
     json.key("size_threads");
     json.hole({design.width(), design.height()});
     pair_mm(json, "size_mm", design.width(), design.height(), course.cloth.count);

@@ -85,7 +85,7 @@ void write_supplies(Json& json, const course::Course& course, const plan::Plan& 
     json.key("cloth");
     json.array([&] {
       json.value(cloth::mm(cut.x, course.cloth.count), 2);
-      json.value(cloth::mm(cut.y, course.cloth.count), 2);
+      json.value(cloth::mm_down(cut.y, course.cloth.count), 2);
     });
     json.key("needles");
     json.array([&] {

@@ -1,6 +1,7 @@
 // Count-ins, proofs and marks as sentences.
 #include <fmt/format.h>
 
+#include <cmath>
 #include <cstdlib>
 
 #include "say/hand.h"
@@ -13,18 +14,33 @@ std::string leg(const Voice& voice, std::string_view key, const guide::Leg& leg)
   return voice.phrases.say(fmt::format("{}.{}", key, cloth::name(handed(leg.way, voice.hand))), {{"n", std::int64_t{leg.threads}}});
 }
 
-words::Decimal cm(const Voice& voice, int threads) { return {cloth::mm(threads, voice.course.cloth.count) / 10, 1}; }
+/// With as many places as it needs, two at the most.
+words::Decimal count_number(double count) {
+  int places = 0;
+  for (double scaled = count; places < 2 && std::abs(scaled - std::round(scaled)) > 1e-6; scaled *= 10) ++places;
+  return {count, places};
+}
 
 /// From the cut edges a student measures: so far down, so far in.
 words::Arguments measured(const Voice& voice, const guide::Count& count) {
   int down = 0, in = 0;
   for (const guide::Leg& leg : count.legs) (cloth::step(leg.way).x == 0 ? down : in) += leg.threads;
-  return {{"down", cm(voice, down)}, {"in", cm(voice, in)}};
+  const cloth::Count threads = voice.course.cloth.count;
+  return {{"down", words::Decimal{cloth::mm_down(down, threads) / 10, 1}}, {"in", words::Decimal{cloth::mm(in, threads) / 10, 1}}};
 }
 
 std::string_view edge_side(const Voice& voice) { return voice.hand == Hand::left ? "right" : "left"; }
 
 }  // namespace
+
+std::string cloth_count(const Voice& voice) {
+  const course::Cloth& cloth = voice.course.cloth;
+  const double unit = cloth.written_per_cm ? cloth::per_cm(1).per_inch : 1;
+  const words::Decimal across = count_number(cloth.count.per_inch / unit);
+  if (!cloth.count.down_per_inch) return voice.phrases.say(cloth.written_per_cm ? "page.cloth.per-cm" : "page.cloth.per-inch", {{"n", across}});
+  return voice.phrases.say(cloth.written_per_cm ? "page.cloth.per-cm.two" : "page.cloth.per-inch.two",
+                           {{"across", across}, {"down", count_number(cloth.count.down() / unit)}});
+}
 
 std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs) {
   if (legs.empty()) return {};

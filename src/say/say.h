@@ -33,6 +33,8 @@ std::string landmark(const Voice& voice, const guide::Landmark& landmark);
 std::string count_in(const Voice& voice, const guide::CountIn& count_in);
 /// "From ...: 14 up, 8 left."
 std::string proof(const Voice& voice, const guide::Count& count);
+/// "22 threads an inch", as the course writes it; both counts where warp and weft differ.
+std::string cloth_count(const Voice& voice);
 std::string mark(const Voice& voice, const guide::Mark& mark);
 /// Where a start that is one thread off shows first, a sentence for each place; ways that show at the same place are told together.
 std::vector<std::string> tell_tales(const Voice& voice, const plan::Plan& plan, const guide::CountIn& count_in);

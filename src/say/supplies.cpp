@@ -58,10 +58,7 @@ SupplyRow thread_row(const Voice& voice, const plan::Supplies::Thread& needed, i
 
 SupplyRow cloth_row(const Voice& voice, int sets) {
   const course::Cloth& cloth = voice.course.cloth;
-  const double count = cloth.written_per_cm ? cloth.count.per_inch / 2.54 : cloth.count.per_inch;
-  const std::string threads =
-      voice.phrases.say(cloth.written_per_cm ? "page.cloth.per-cm" : "page.cloth.per-inch", {{"n", rounded_up(count, 0.01)}});
-  return {voice.phrases.say("supplies.cloth", {{"count", threads}, {"colour", cloth.colour}}), cloth_size(voice),
+  return {voice.phrases.say("supplies.cloth", {{"count", cloth_count(voice)}, {"colour", cloth.colour}}), cloth_size(voice),
           voice.phrases.say("supplies.pieces", {{"n", std::int64_t{sets}}}), cost_words(voice, cloth.price, cloth.currency, sets)};
 }
 
@@ -120,7 +117,7 @@ std::string thread_to_buy(const Voice& voice, const plan::Supplies::Thread& need
 
 std::string cloth_size(const Voice& voice) {
   const cloth::Hole threads = course::size_threads(voice.course);
-  const double width = cloth::mm(threads.x, voice.course.cloth.count), height = cloth::mm(threads.y, voice.course.cloth.count);
+  const double width = cloth::mm(threads.x, voice.course.cloth.count), height = cloth::mm_down(threads.y, voice.course.cloth.count);
   constexpr double half_cm = 0.5, quarter_inch = 0.25, mm_an_inch = 25.4;
   return voice.phrases.say("supplies.cloth-size", {{"width_cm", rounded_up(width / 10, half_cm)},
                                                    {"height_cm", rounded_up(height / 10, half_cm)},

@@ -23,7 +23,7 @@ class Layer {
       : changes_(grade_changes(trail.stitches, trail.order)), lengths_(lengths), front_(back.size()), upto_(back.size()) {
     double sum = 0;
     for (std::size_t k = 0; k < back.size(); ++k) {
-      front_[k] = front(trail.stitches[k]);
+      front_[k] = front(trail.stitches[k], trail.tall);
       upto_[k] = sum += back[k] + front_[k];
     }
   }

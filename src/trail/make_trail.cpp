@@ -34,7 +34,7 @@ void hold_back(Trail& trail, const Rules& rules, const std::vector<cloth::Hole>&
 }
 
 void measure(Trail& trail, const std::vector<double>& back) {
-  for (const Worked& stitch : trail.stitches) trail.front_threads += front(stitch);
+  for (const Worked& stitch : trail.stitches) trail.front_threads += front(stitch, trail.tall);
   for (const double length : back) trail.back_threads += length;
   for (const int k : trail.ends) trail.back_threads -= back[static_cast<std::size_t>(k)];
 }
@@ -45,12 +45,13 @@ Trail make_trail(const Round& round, int start, const Rules& rules, const Length
   Trail trail;
   trail.closed = round.closed;
   trail.order = round.order;
+  trail.tall = lengths.tall;
   if (round.stitches.empty()) return trail;
   base::require(0 <= start && start < static_cast<int>(round.stitches.size()), "a trail starts with one of its stitches");
   base::require(round.closed || start == 0, "a line is begun at its first stitch");
   trail.stitches = begun_at(round.stitches, start);
   round.order == stitch::Order::looped ? follow_ridge(trail) : hold_back(trail, rules, round.keep_open);
-  const std::vector<double> back = back_to_each(trail.stitches, trail.under);
+  const std::vector<double> back = back_to_each(trail.stitches, trail.under, trail.tall);
   trail.ends = lay_lengths(trail, back, lengths);
   std::erase_if(trail.under, [&](const Under& u) { return std::binary_search(trail.ends.begin(), trail.ends.end(), u.stitch); });
   measure(trail, back);

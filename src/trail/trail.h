@@ -71,14 +71,16 @@ struct Trail {
   std::vector<Worked> stitches;
   std::vector<Under> under;
   std::vector<int> ends;        ///< stitches with which a new thread starts, rising; 0 is always there
-  double front_threads = 0;     ///< in threads
+  double tall = 1;              ///< a thread down, in threads across: all lengths are in the latter
+  double front_threads = 0;     ///< in threads across
   double back_threads = 0;      ///< along `via` where given, so of looped stitches with the ridge; a change of thread counts nothing
 };
 
 /// How long a thread is, and what is lost of it.
 struct Lengths {
-  double usable_threads = 300;    ///< path (front and back) that one length gives, in threads of the cloth
+  double usable_threads = 300;    ///< path (front and back) that one length gives, in threads across
   double first_less_threads = 0;  ///< so much less in the very first one, whose tail is longer
+  double tall = 1;                ///< a thread down, in threads across
 };
 
 /// The trail that begins with stitch `start` of the round (0 for a line). Back travel beyond the limit is led under stitches worked before

@@ -20,6 +20,16 @@ TEST_CASE("a count per centimetre measures centimetres") {
   CHECK(cloth::per_cm(10).per_inch == doctest::Approx(25.4));
 }
 
+TEST_CASE("warp and weft counted apart: each way has its own millimetres, a slanted way both") {
+  const cloth::Count count{25.4, 12.7};  // a thread a millimetre across, two down
+  CHECK(cloth::mm(7, count) == doctest::Approx(7));
+  CHECK(cloth::mm_down(7, count) == doctest::Approx(14));
+  CHECK(cloth::mm_a_thread(count) == doctest::Approx(1.5));
+  CHECK(cloth::mm(cloth::distance({0, 0}, {6, 4}, count.tall()), count) == doctest::Approx(10));  // 6, 8, 10
+  CHECK(cloth::Count{22}.tall() == 1);
+  CHECK(cloth::mm_down(22, {22}) == doctest::Approx(25.4));
+}
+
 TEST_CASE("the thread of one block, and of one with the step to the next, at 22 threads an inch") {
   // Geometry: front 5 x 4, back 4 x sqrt 17; the step is 4 threads more.
   const double block = 5 * 4 + 4 * std::sqrt(17.0);

@@ -189,3 +189,24 @@ x:13:24: found the number -100001; expected a whole number from -100000 to 10000
                          ^^^^^^^
 )");
 }
+
+TEST_CASE("one count, or two where warp and weft differ") {
+  const auto counted = [](const std::string& line) { const auto read = file::read("format = 1\n[course]\ntitle = \"T\"\n[cloth]\n" + line + "\n[thread.a]\npearl = 5\n");
+    REQUIRE(read.faults.empty());
+    return read.course.cloth.count;
+  };
+  CHECK(counted("count = [22, 24.5]").per_inch == 22);
+  CHECK(counted("count = [22, 24.5]").down() == 24.5);
+  CHECK(!counted("count = [22, 22]").down_per_inch);
+  CHECK(!counted("count = 22").down_per_inch);
+  CHECK(counted("per_cm = [8.5, 10]").per_inch == doctest::Approx(21.59));
+  CHECK(counted("per_cm = [8.5, 10]").down() == doctest::Approx(25.4));
+}
+
+TEST_CASE("counts that are none") {
+  const auto told = [](const std::string& line) { return faults_of("format = 1\n[course]\ntitle = \"T\"\n[cloth]\n" + line + "\n[thread.a]\npearl = 5\n"); };
+  CHECK(told("count = [22]") == "x:5:9: found a list of 1; expected one count, or two: [across, down]\n  count = [22]\n          ^^^^\n");
+  CHECK(told("count = [22, 3]").find("x:5:14: found the number 3; expected a number from 5 to 100") == 0);
+  CHECK(told("per_cm = [8, \"x\"]").find("x:5:14: found a text; expected a number from 2 to 39") == 0);
+  CHECK(told("count = []").find("x:5:9: found a list of 0; expected one count, or two: [across, down]") == 0);
+}

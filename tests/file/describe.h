@@ -64,7 +64,8 @@ inline std::string head(const course::Course& c) {
   return fmt::format("course {} {} {} every {} {} at {} {} holidays {} minutes {} lessons {} students {} home {} seen {}\n", text(c.title),
                      text(c.teacher), text(c.first_day), static_cast<int>(c.every), text(c.days), text(c.start_time), text(c.time_zone),
                      text(c.holidays), c.minutes, text(c.lessons_wanted), c.students, c.home_minutes, text(c.seen_before)) +
-         fmt::format("cloth {} {} {} {} {} {}\n", c.cloth.count.per_inch, c.cloth.written_per_cm, c.cloth.margin_mm, c.cloth.colour,
+         fmt::format("cloth {}{} {} {} {} {} {}\n", c.cloth.count.per_inch,
+                     c.cloth.count.down_per_inch ? fmt::format("/{}", *c.cloth.count.down_per_inch) : "", c.cloth.written_per_cm, c.cloth.margin_mm, c.cloth.colour,
                      text(c.cloth.size_threads), text(c.cloth.middle));
 }
 

@@ -107,6 +107,7 @@ inline Table course_table(Random& random) {
 inline Table cloth_table(Random& random) {
   Table table{"cloth", "", false, {}};
   if (coin(random)) table.pairs.emplace_back("count", decimal(random, 5, 100));
+  else if (coin(random)) table.pairs.emplace_back("per_cm", Value{std::vector<Value>{decimal(random, 2, 39), decimal(random, 2, 39)}});
   else table.pairs.emplace_back("per_cm", decimal(random, 2, 39));
   add(table.pairs, some(random, {{"line", word(one_of<std::string>(random, {"thread", "hole"}))},
                                  {"margin_mm", decimal(random, 0, 1000)},

@@ -2,6 +2,7 @@
 // ch. XVII, pp. 190-197) and against the arithmetic of tex (ISO 1144: grams of 1000 m).
 #include "plan/supplies.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "course_text.h"
@@ -123,4 +124,39 @@ TEST_CASE("two names of one thread are bought together, another colour by itself
   CHECK(same[0].names == std::vector<std::string>{"heavy", "edge"});
   CHECK(same[0].front_mm == doctest::Approx(40 * 25.4 / 22));
   CHECK(planned(course_with("#EEEEEE")).supplies.threads.size() == 2);
+}
+
+TEST_CASE("cloth of two counts: a block's thread, its size and its bars by the millimetres of each way") {
+  const double across = 25.4 / 22, down = 25.4 / 28;
+  const std::string head = "format = 1\n[course]\ntitle = \"T\"\n[cloth]\ncount = [22, 28]\nmargin_mm = 50\n[thread.heavy]\npearl = 5\n[habits]\n" + one_thread;
+  const auto plan = planned(course_from(head + blocks("E 1")));
+  const auto& block = plan.supplies.threads.at(0);
+  CHECK(block.front_mm == doctest::Approx(5 * 4 * down));
+  CHECK(block.back_mm == doctest::Approx(4 * std::hypot(across, 4 * down)));
+  const course::Course lying = course_from(head + blocks("S 1", "across"));
+  CHECK(planned(lying).supplies.threads.at(0).front_mm == doctest::Approx(5 * 4 * across));
+  CHECK(course::size_threads(lying) == cloth::Hole{4 + static_cast<int>(std::ceil(100 / across)), 4 + static_cast<int>(std::ceil(100 / down))});
+}
+
+TEST_CASE("bars on cloth of two counts: each weave goes over and under four threads of the other way") {
+  const double across = 25.4 / 22, down = 25.4 / 28;
+  const auto course = course_from(
+      "format = 1\n[course]\ntitle = \"T\"\n[cloth]\ncount = [22, 28]\n[thread.heavy]\npearl = 5\n[thread.fine]\npearl = 8\n[habits]\n"
+      "working_length_cm = 300\ntake_up = 0\n" + blocks("NE 8, SE 7, SW 7, NW 6", "across") +
+      "[[part]]\nname = \"heart\"\nkind = \"cutwork\"\nthread = \"fine\"\nwithin = [\"ring\"]\nweaves = 6\n");
+  const auto plan = planned(course);
+  const auto route = std::find_if(plan.routes.begin(), plan.routes.end(), [](const auto& r) { return r.stage == course::Stage::bars; });
+  REQUIRE(route != plan.routes.end());
+  REQUIRE(route->items.size() > 20);
+  const auto way = [&](cloth::Hole a, cloth::Hole b) { return std::hypot((a.x - b.x) * across, (a.y - b.y) * down); };
+  double mm = 0;
+  for (std::size_t i = 0; i < route->items.size(); ++i) {
+    const auto& item = route->items[i];
+    const bool lies = item.from.y == item.to.y;
+    mm += 6 * 2 * 4 * (lies ? down : across);
+    if (i > 0 && item.behind >= 0) mm += way(route->items[i - 1].to, item.from);
+  }
+  const auto fine = std::find_if(plan.supplies.threads.begin(), plan.supplies.threads.end(), [](const auto& t) { return t.names[0] == "fine"; });
+  REQUIRE(fine != plan.supplies.threads.end());
+  CHECK(fine->front_mm == doctest::Approx(mm));
 }

@@ -169,6 +169,15 @@ std::multiset<std::string> stitches(const plan::Plan& plan, Turn turn) {
   return all;
 }
 
+/// The threads that are seen, whichever way each was worked.
+std::multiset<cloth::Stitch> seen(const plan::Plan& plan, Turn turn) {
+  std::multiset<cloth::Stitch> all;
+  for (const guide::PlacedTrail& trail : plan.trails)
+    for (const trail::Worked& w : trail.trail.stitches)
+      all.insert(cloth::Stitch{cloth::apply(turn, w.up), cloth::apply(turn, w.down)}.normal());
+  return all;
+}
+
 /// What no turn changes, for pieces that are their own images: which of their ways is gone is as good as another.
 std::string lengths(const plan::Plan& plan) {
   const trail::Trail& trail = plan.trails.at(0).trail;
@@ -207,6 +216,7 @@ TEST_CASE("a turned or mirrored design is the turned or mirrored plan, point by 
         for (const Turn quarters : cloth::quarter_turns) {
           const Turn turn{quarters.quarters, mirror};
           const plan::Plan there = begun(turn);
+          CHECK(seen(there, {}) == seen(here, turn));
           if (own_image)
             CHECK(lengths(there) == lengths(here));
           else if (here.trails.size() > 1)
