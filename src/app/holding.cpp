@@ -27,7 +27,8 @@ void take_hold(Desk& desk, Area area, ImVec2 mouse) {
   holding = {};
   const int picked = picked_part(desk);
   const auto handle = picked >= 0 ? handle_at(desk, area, picked, mouse) : std::nullopt;
-  const int part = handle ? picked : part_at(desk, area, mouse);
+  const int near = handle ? picked : part_at(desk, area, mouse);
+  const int part = near >= 0 ? near : part_around(desk, hole_at(desk, area, mouse));
   desk.picked = part >= 0 ? desk.course()->parts[static_cast<std::size_t>(part)].name : std::string();
   if (part < 0) return;
   holding = {handle ? What::handle : What::part, desk.session.seen(),        part,        handle.value_or(session::Handle{}),

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <map>
 
 namespace app {
 
@@ -17,6 +18,16 @@ cloth::Hole hole_at(const Desk& desk, Area area, ImVec2 at) {
 ImVec2 pixel_of(const Desk& desk, Area area, cloth::Hole hole) {
   const double x = (mirrored(desk) ? -hole.x : hole.x) - desk.view.x, y = hole.y - desk.view.y;
   return {area.x + static_cast<float>(x * desk.view.pixels), area.y + static_cast<float>(y * desk.view.pixels)};
+}
+
+int part_around(const Desk& desk, cloth::Hole hole) {
+  constexpr int round_about = 8;  // threads: as far as the petals of a star leave its middle open
+  std::map<int, unsigned> sides;
+  for (const auto& lying : desk.index->in(cloth::Box{hole.x, hole.y, hole.x, hole.y}.widened(round_about)))
+    for (const cloth::Hole end : {lying.stitch.a, lying.stitch.b})
+      sides[lying.part] |= (end.x < hole.x ? 1U : 0U) | (end.x > hole.x ? 2U : 0U) | (end.y < hole.y ? 4U : 0U) | (end.y > hole.y ? 8U : 0U);
+  const auto around = std::find_if(sides.begin(), sides.end(), [](const auto& of) { return of.second == 15U; });
+  return around == sides.end() ? -1 : around->first;
 }
 
 int part_at(const Desk& desk, Area area, ImVec2 at) {

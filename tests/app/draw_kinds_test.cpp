@@ -47,6 +47,27 @@ TEST_CASE("a star is pulled out of its middle; the next click puts one of the sa
   CHECK(w.course().parts[1].values.at("reach") == stitch::Value(10));
 }
 
+TEST_CASE("a click in the empty middle of a star picks it; one beside it, or in the wide middle of a ring, picks nothing") {
+  Empty w;
+  app::choose_kind(*w.desk, "star");
+  w.drag(w.at({0, 0}), w.at({10, 0}));
+  app::choose_kind(*w.desk, "blocks");
+  w.drag(w.at({-34, 0}), w.at({-22, -12}));
+  w.drag(w.at({-22, -12}), w.at({-10, 0}));
+  w.drag(w.at({-10, 0}), w.at({-22, 12}));
+  REQUIRE(w.course().parts.size() == 2);
+  const auto picked_at = [&](cloth::Hole hole) {
+    w.key('K');
+    w.mapped(ImGuiKey_Escape);
+    REQUIRE(w.desk->picked.empty());
+    w.click(w.at(hole).x, w.at(hole).y);
+    return w.desk->picked;
+  };
+  CHECK(picked_at({0, 0}) == w.course().parts[0].name);
+  CHECK(picked_at({13, 13}).empty());
+  CHECK(picked_at({-22, 0}).empty());
+}
+
 TEST_CASE("satin stitch is pulled as a box; its handle makes it larger in one step of undo") {
   Empty w;
   app::choose_kind(*w.desk, "satin");
