@@ -1,5 +1,5 @@
-// What is being done to the design with the mouse or the keys: a part drawn leg by leg, a part or a handle held. State only; the verbs are in drawing.cpp and
-// holding.cpp.
+// What is being done to the design with the mouse or the keys: a part drawn leg by leg, a part or a handle held. State only; the verbs are in drawing.cpp,
+// holding.cpp and mark_mistake.cpp.
 #pragma once
 
 #include <cstdint>
@@ -11,7 +11,7 @@
 
 namespace app {
 
-enum class Tool { pick, draw };
+enum class Tool { pick, draw, mark };  ///< mark: where a student went wrong
 
 /// A part that is begun or grows.
 struct Drawing {

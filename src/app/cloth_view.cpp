@@ -80,7 +80,7 @@ void move_by_mouse(Desk& desk, Area area) {
 /// Arrow keys move the pointer while drawing, the picked part while one is picked, else the cloth; with Shift four times as far.
 void move_by_arrows(Desk& desk, Area area, cloth::Hole way) {
   const int far = ImGui::GetIO().KeyShift ? 4 : 1;
-  if (desk.tool == Tool::draw) return move_pointer(desk, area, far * way);
+  if (desk.tool != Tool::pick) return move_pointer(desk, area, far * way);
   const int part = picked_part(desk);
   if (part < 0) {
     desk.view.whole = false;
@@ -152,6 +152,14 @@ void status(const Desk& desk, Area area, ImDrawList& draw, bool hovered) {
   draw.AddText(desk.fonts.small, desk.fonts.small->FontSize, {from.x + pad, from.y + pad / 2}, paint(desk.theme.quiet), text.c_str());
 }
 
+void use_tool(Desk& desk, Area area, ImDrawList& draw) {
+  switch (desk.tool) {
+    case Tool::pick: return hold_by_hand(desk, area, draw);
+    case Tool::draw: return draw_by_hand(desk, area, draw);
+    case Tool::mark: return mark_by_hand(desk, area, draw);
+  }
+}
+
 }  // namespace
 
 void cloth_view(Desk& desk, Area area) {
@@ -169,7 +177,8 @@ void cloth_view(Desk& desk, Area area) {
     const list::List chart = picture::chart(*desk.course(), *desk.plan(), *desk.index, chart_view(desk, area), desk.theme.chart);
     paint::play(chart, {{area.x, area.y}, desk.view.pixels, desk.fonts.text, desk.fonts.bold}, draw);
     draw.PushClipRect({area.x, area.y}, {area.x + area.w, area.y + area.h}, true);
-    if (!click_on_paper(desk, area)) desk.tool == Tool::draw ? draw_by_hand(desk, area, draw) : hold_by_hand(desk, area, draw);
+    draw_mistake(desk, area, draw);
+    if (!click_on_paper(desk, area)) use_tool(desk, area, draw);
     if (hovered && desk.tool == Tool::pick && desk.holding.what == Holding::What::nothing && !desk.rule_from) show_held(desk, area, draw);
     draw.PopClipRect();
     if (desk.rule_from) counting_rule(desk, area, draw);

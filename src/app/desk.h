@@ -48,6 +48,7 @@ struct MistakeAsked {
   session::Seen of;
   int lesson = 0, step = 0;
   say::Hand hand = say::Hand::right;
+  cloth::Hole off;  ///< on the chart
   std::vector<std::string> said;
 };
 
@@ -156,6 +157,7 @@ struct Desk {
   Tool tool = Tool::pick;
   Drawing drawing;
   Holding holding;
+  std::optional<cloth::Hole> marked_from;  ///< where a wrong stitch was taken hold of, while it is pulled
   std::string picked;  ///< name of the part that is picked; empty: none
   std::optional<cloth::Hole> key_pointer;  ///< where the arrow keys moved the pointer to
   std::uint64_t runs = 0;                  ///< undo steps of drags so far

@@ -1,5 +1,5 @@
-// A student's mistake, taken in where the needle stands: one thread too far one of four ways. Worked out when it is asked, not at every
-// frame.
+// A student's mistake, taken in where the needle stands: one thread too far one of four ways, or as far as it is pulled on the cloth. Worked out
+// when it is asked, not at every frame.
 #include <fmt/format.h>
 
 #include "app/panels.h"
@@ -20,19 +20,24 @@ void buttons(Desk& desk) {
                       ImGui::GetWindowPos().x + ImGui::GetWindowWidth())
       ImGui::SameLine();
     first = false;
-    if (ImGui::SmallButton(fmt::format("{}##mistake{}", label, cloth::name(way)).c_str())) take_in_mistake(desk, way);
+    if (ImGui::SmallButton(fmt::format("{}##mistake{}", label, cloth::name(way)).c_str())) take_in_mistake(desk, cloth::step(say::handed(way, desk.hand)));
   }
 }
 
 }  // namespace
 
-void take_in_mistake(Desk& desk, cloth::Way seen) {
+void take_in_mistake(Desk& desk, cloth::Hole off) {
   const auto place = walk_place(desk);
   if (!place) return;
-  const plan::Mistake mistake{place->trail, place->stitch, place->last, cloth::step(say::handed(seen, desk.hand))};
+  const plan::Mistake mistake{place->trail, place->stitch, place->last, off};
   const auto taken = plan::take_in(*desk.course(), *desk.plan(), mistake);
   if (!taken) return;
-  desk.mistake = {desk.session.seen(), desk.lesson, desk.walk.step, desk.hand, say::mistake(desk.voice(), *desk.plan(), mistake, *taken)};
+  desk.mistake = {desk.session.seen(), desk.lesson, desk.walk.step, desk.hand, off, say::mistake(desk.voice(), *desk.plan(), mistake, *taken)};
+}
+
+bool mistake_told(const Desk& desk) {
+  const MistakeAsked& asked = desk.mistake;
+  return asked.of && asked.of == desk.session.seen() && asked.lesson == desk.lesson && asked.step == desk.walk.step && asked.hand == desk.hand;
 }
 
 void mistake_panel(Desk& desk) {
@@ -42,9 +47,12 @@ void mistake_panel(Desk& desk) {
   quiet(desk, desk.say("desk.mistake.how", {{"n", std::int64_t{place->of_section + 1}}}));
   teach(desk, "desk.teach.mistake");
   buttons(desk);
-  const bool still = desk.mistake.of == desk.session.seen() && desk.mistake.lesson == desk.lesson && desk.mistake.step == desk.walk.step &&
-                     desk.mistake.hand == desk.hand;
-  if (!still) return;
+  const std::string mark = desk.say("desk.mistake.mark");
+  if (desk.tool == Tool::mark ? strong_button(desk, mark) : ImGui::Button(mark.c_str()))
+    desk.tool == Tool::mark ? void(desk.tool = Tool::pick) : begin_marking(desk);
+  hint(desk.say("desk.mistake.mark.how"));
+  if (desk.tool == Tool::mark) quiet(desk, desk.say("desk.mistake.mark.how"));
+  if (!mistake_told(desk)) return;
   for (const std::string& sentence : desk.mistake.said) wrapped(sentence);
 }
 

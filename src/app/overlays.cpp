@@ -88,7 +88,7 @@ void keys(Desk& desk) {
   title(desk, "desk.keys");
   constexpr const char* rows[] = {"begin", "open",      "save",      "undo",      "fit",    "fit-lesson", "zoom",    "move",
                                   "walk",  "corner",    "play",      "cutting",   "back",   "later",      "lines",   "left",
-                                  "dark",  "lesson",    "split", "buying", "scale",     "interface", "rule",   "pick",       "draw",    "kind",
+                                  "dark",  "lesson",    "split", "buying", "scale",     "interface", "rule",   "pick",       "draw",    "kind", "mark",
                                   "exact", "next-part", "move-part", "copy",      "delete", "take-back",  "end-part"};
   if (ImGui::BeginTable("##keys", beside_each_other ? 4 : 2, ImGuiTableFlags_SizingStretchProp)) {
     for (int column = 0; column < (beside_each_other ? 4 : 2); ++column)

@@ -43,8 +43,13 @@ void repeat_fields(Desk& desk, int part);  ///< of its panel: turned, mirrored, 
 void counts_panel(const Desk& desk);  ///< the lesson's counts to be sure, within the sheet
 /// Takes in a student's mistake that begins at the needle's stitch, within the sheet.
 void mistake_panel(Desk& desk);
-/// From the needle's stitch to the end of its stretch all stands one thread too far this way, as it is seen: mirrored for the left hand.
-void take_in_mistake(Desk& desk, cloth::Way seen);
+/// From the needle's stitch to the end of its stretch all stands this far off, in threads of the chart.
+void take_in_mistake(Desk& desk, cloth::Hole off);
+bool mistake_told(const Desk& desk);  ///< the needle still stands where the mistake was asked
+/// The first wrong stitch is pressed on the cloth and pulled to where it was stitched.
+void begin_marking(Desk& desk);
+void mark_by_hand(Desk& desk, Area area, ImDrawList& draw);
+void draw_mistake(const Desk& desk, Area area, ImDrawList& draw);  ///< as the wrong stitches stand, while it is told
 /// Of a lesson that cuts: cautions and the look-over before; of others nothing.
 void cutting_panel(const Desk& desk);
 /// While the cutting is shown: in words the snip that comes next; the threads at a point of the window, cut or left, and what holds them.

@@ -34,6 +34,14 @@ void kinds(Desk& desk) {
     if (const char key = key_of_kind(number++); key != ' ' && letter(key) && desk.course()) choose_kind(desk, kind->name);
 }
 
+/// What is drawn is done; what is picked or marked is let go.
+void leave(Desk& desk) {
+  if (desk.drawing.shape) return finish_drawing(desk);
+  desk.picked.clear();
+  desk.marked_from.reset();
+  if (desk.tool == Tool::mark) desk.tool = Tool::pick;
+}
+
 void plain(Desk& desk) {
   const int at = slider_at(desk);
   if (letter('F')) (ImGui::GetIO().KeyShift ? desk.view.fit_lesson : desk.view.fit) = true;
@@ -49,11 +57,12 @@ void plain(Desk& desk) {
   if (letter(' ')) desk.walk.playing = !desk.walk.playing;
   if (letter('K')) desk.tool = Tool::pick, finish_drawing(desk);
   if (letter('W')) desk.tool = Tool::draw, desk.picked.clear();
+  if (letter('M')) desk.tool == Tool::mark ? void(desk.tool = Tool::pick) : begin_marking(desk);
   kinds(desk);
   if (letter('T')) pick_next(desk);
   if (pressed(ImGuiKey_Delete)) remove_picked(desk);
   if (pressed(ImGuiKey_Backspace)) shorten_drawing(desk);
-  if (pressed(ImGuiKey_Escape)) desk.drawing.shape ? finish_drawing(desk) : desk.picked.clear();
+  if (pressed(ImGuiKey_Escape)) leave(desk);
   if (pressed(ImGuiKey_Home)) slide_to(desk, 0);
   if (pressed(ImGuiKey_End)) slide_to(desk, slider_places(desk) - 1);
   const int lessons = desk.plan() ? static_cast<int>(desk.plan()->lessons.size()) : 1;

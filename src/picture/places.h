@@ -8,7 +8,7 @@
 
 namespace picture {
 
-/// "border, second time round" where a part is worked more than once, else its name.
+/// "border, second time" where a part is worked more than once, else its name.
 std::string part_and_pass(const Sheet& sheet, int trail);
 
 /// "corner stars, each of places 1 to 4": `what`, and where a part is repeated at which of its places, from 0 and rising, at least one.

@@ -9,6 +9,7 @@
 #include "picture/facts.h"
 #include "picture/places.h"
 #include "picture/tell.h"
+#include "say/supplies.h"
 
 namespace picture {
 namespace {
@@ -82,11 +83,7 @@ bool has_marks(const Sheet& sheet) {
 }
 
 std::string cloth(const Sheet& sheet) {
-  const cloth::Hole threads = course::size_threads(sheet.course);
-  const cloth::Count count = sheet.course.cloth.count;
-  return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)},
-                                        {"width", words::Decimal{cloth::mm(threads.x, count) / 10, 0}},
-                                        {"height", words::Decimal{cloth::mm_down(threads.y, count) / 10, 0}}});
+  return sheet.say("page.ready.cloth", {{"count", cloth_count(sheet)}, {"size", say::cloth_size(sheet.voice)}});
 }
 
 /// After how many stitches a new thread is taken, at how many places.

@@ -44,7 +44,7 @@ std::string legs(const Voice& voice, const std::vector<guide::Leg>& legs);
 std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, const guide::Section& section, bool several);
 /// What a count costs and why, for the teacher: seconds for the threads, the turn, the rest.
 std::string why(const Voice& voice, const guide::Count& count);
-/// "border cable, second time round", "ring, stitches 1 to 70"
+/// "border cable, second time", "ring, stitches 1 to 70"
 std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> section);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);

@@ -195,16 +195,49 @@ TEST_CASE("the counts to be sure on the screen are those of the pages: an octago
 TEST_CASE("a mistake is taken in where the needle stands; what was said goes when the needle moves; the left hand sees the mirror image") {
   Windowless w(frost);
   w.desk->walk.step = 30;
-  app::take_in_mistake(*w.desk, cloth::Way::E);
+  app::take_in_mistake(*w.desk, {1, 0});
   w.frames(2);
   const std::vector<std::string> right = w.desk->mistake.said;
   REQUIRE(!right.empty());
   CHECK(std::any_of(right.begin(), right.end(), [](const std::string& s) { return s.find("unpick 40 stitches: the last right one is stitch 30") != std::string::npos; }));
   w.desk->hand = say::Hand::left;
-  app::take_in_mistake(*w.desk, cloth::Way::W);  // to the left as she sees it is E of the chart
+  app::take_in_mistake(*w.desk, {1, 0});  // to the left as she sees it
   REQUIRE(w.desk->mistake.said.size() == right.size());
   CHECK(w.desk->mistake.said.front() == right.front());  // the stitches that miss each other are the same; where to count from is mirrored
   w.desk->walk.step = 31;
   w.frames(2);
   CHECK(w.desk->mistake.step == 30);
+}
+
+TEST_CASE("a mistake is marked on the cloth: the wrong stitch is pulled to where it was stitched, by the mouse or by the keys") {
+  Windowless w(frost);
+  const auto& stitches = w.desk->plan()->trails[0].trail.stitches;
+  w.desk->walk.step = 32;
+  app::take_in_mistake(*w.desk, {2, -1});
+  const std::vector<std::string> asked = w.desk->mistake.said;
+  REQUIRE(!asked.empty());
+  w.desk->walk.step = 3;
+  w.desk->mistake = {};
+  w.key('M');
+  REQUIRE(w.desk->tool == app::Tool::mark);
+  const cloth::Hole from{(stitches[32].up.x + stitches[32].down.x) / 2, (stitches[32].up.y + stitches[32].down.y) / 2};  // in the middle of a block
+  w.drag(w.at(from), w.at(from + cloth::Hole{2, -1}));
+  CHECK(w.desk->mistake.off == cloth::Hole{2, -1});
+  CHECK(w.desk->walk.step == 32);
+  CHECK(w.desk->mistake.said == asked);
+  w.click(w.at(stitches[12].up).x, w.at(stitches[12].up).y);  // the needle goes there, nothing is asked
+  CHECK(!app::mistake_told(*w.desk));
+  CHECK(w.desk->walk.step != 32);
+  ImGui::GetIO().MousePos = w.at(from);
+  w.frames(2);
+  w.mapped(ImGuiKey_LeftArrow);
+  w.mapped(ImGuiKey_RightArrow);
+  w.mapped(ImGuiKey_Enter);
+  REQUIRE(w.desk->marked_from == from);
+  w.mapped(ImGuiKey_RightArrow);
+  w.mapped(ImGuiKey_Enter);
+  CHECK(w.desk->mistake.off == cloth::Hole{1, 0});
+  CHECK(app::mistake_told(*w.desk));
+  w.mapped(ImGuiKey_Escape);
+  CHECK(w.desk->tool == app::Tool::pick);
 }

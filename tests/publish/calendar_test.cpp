@@ -164,7 +164,9 @@ TEST_CASE("lines fold at 75 octets, never inside a letter; commas, semicolons, b
     CHECK((first & 0xC0) != 0x80);
   }
   CHECK(begin == calendar.size());
-  CHECK(calendar.find("a\\, b\\; c\\\\d\\n") != std::string::npos);
+  std::string unfolded = calendar;
+  for (std::size_t fold = unfolded.find("\r\n "); fold != std::string::npos; fold = unfolded.find("\r\n ", fold)) unfolded.erase(fold, 3);
+  CHECK(unfolded.find("a\\, b\\; c\\\\d\\n") != std::string::npos);
   const Component all = parsed(calendar);
   icalcomponent* event = icalcomponent_get_first_component(all.get(), ICAL_VEVENT_COMPONENT);
   CHECK(std::string(icalcomponent_get_summary(event)).find(title + "; , ") != std::string::npos);
