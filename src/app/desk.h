@@ -49,6 +49,7 @@ struct MistakeAsked {
   int lesson = 0, step = 0;
   say::Hand hand = say::Hand::right;
   cloth::Hole off;  ///< on the chart
+  bool show = false;  ///< the sheet brings it into sight at the next frame
   std::vector<std::string> said;
 };
 

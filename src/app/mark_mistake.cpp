@@ -65,6 +65,7 @@ void mark_by_hand(Desk& desk, Area area, ImDrawList& draw) {
   const cloth::Hole hole = pointed_hole(desk, area);
   const bool pressed = pointer_pressed(desk);
   if (!desk.marked_from) {
+    label_at(desk, draw, {area.x, area.y}, desk.say("desk.mistake.mark.how"));
     if (pressed) take_stitch(desk, area, hole);
     return;
   }

@@ -32,7 +32,7 @@ void take_in_mistake(Desk& desk, cloth::Hole off) {
   const plan::Mistake mistake{place->trail, place->stitch, place->last, off};
   const auto taken = plan::take_in(*desk.course(), *desk.plan(), mistake);
   if (!taken) return;
-  desk.mistake = {desk.session.seen(), desk.lesson, desk.walk.step, desk.hand, off, say::mistake(desk.voice(), *desk.plan(), mistake, *taken)};
+  desk.mistake = {desk.session.seen(), desk.lesson, desk.walk.step, desk.hand, off, true, say::mistake(desk.voice(), *desk.plan(), mistake, *taken)};
 }
 
 bool mistake_told(const Desk& desk) {
@@ -44,14 +44,11 @@ void mistake_panel(Desk& desk) {
   const auto place = walk_place(desk);
   if (!place) return;
   heading(desk, desk.say("desk.mistake"));
+  if (desk.mistake.show) ImGui::SetScrollHereY(0);
+  desk.mistake.show = false;
   quiet(desk, desk.say("desk.mistake.how", {{"n", std::int64_t{place->of_section + 1}}}));
   teach(desk, "desk.teach.mistake");
   buttons(desk);
-  const std::string mark = desk.say("desk.mistake.mark");
-  if (desk.tool == Tool::mark ? strong_button(desk, mark) : ImGui::Button(mark.c_str()))
-    desk.tool == Tool::mark ? void(desk.tool = Tool::pick) : begin_marking(desk);
-  hint(desk.say("desk.mistake.mark.how"));
-  if (desk.tool == Tool::mark) quiet(desk, desk.say("desk.mistake.mark.how"));
   if (!mistake_told(desk)) return;
   for (const std::string& sentence : desk.mistake.said) wrapped(sentence);
 }

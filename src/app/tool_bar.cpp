@@ -16,7 +16,7 @@ std::string room_for_kinds() {
   return longest + "MMM";
 }
 
-std::vector<std::string> labels_of(const Desk& desk) { return {desk.say("desk.pick"), desk.say("desk.draw"), room_for_kinds()}; }
+std::vector<std::string> labels_of(const Desk& desk) { return {desk.say("desk.pick"), desk.say("desk.draw"), room_for_kinds(), desk.say("desk.mistake.mark")}; }
 
 bool tool(const Desk& desk, const std::string& label, bool chosen, const std::string& what_it_does) {
   const bool pressed = chosen ? strong_button(desk, label) : ImGui::Button(label.c_str());
@@ -53,6 +53,8 @@ void tool_bar(Desk& desk, Area area) {
   beside(desk.say("desk.draw"));
   if (tool(desk, desk.say("desk.draw"), desk.tool == Tool::draw, how_to_draw(desk))) choose_kind(desk, desk.drawing.kind);
   kind_choice(desk);
+  beside(desk.say("desk.mistake.mark"));
+  if (tool(desk, desk.say("desk.mistake.mark"), desk.tool == Tool::mark, desk.say("desk.mistake.mark.how"))) begin_marking(desk);
   ImGui::End();
 }
 
