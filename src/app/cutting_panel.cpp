@@ -1,6 +1,7 @@
 // What stands beside a lesson that cuts: the look-over before, how much is cut, and the cautions, marked off by a bar in the warning
 // colour.
 #include "app/panels.h"
+#include "picture/table.h"
 
 namespace app {
 namespace {
@@ -13,6 +14,16 @@ void cautions(const Desk& desk) {
   for (const std::string& caution : say::cutting_cautions(desk.voice())) wrapped(caution);
   ImGui::Unindent(gap);
   ImGui::GetWindowDrawList()->AddRectFilled(top, {top.x + bar, ImGui::GetCursorScreenPos().y}, paint(desk.theme.accent));
+}
+
+/// As on its pages: a box before each point.
+void ready(const Desk& desk) {
+  using Telling = picture::Telling;
+  for (const Telling& telling : picture::lesson_ready_to_cut(*desk.course(), *desk.plan(), desk.lesson, desk.voice()))
+    for (const Telling::Piece& piece : telling.pieces()) {
+      if (piece.how == Telling::How::heading) heading(desk, piece.text);
+      else wrapped(Telling::mark(piece) + " " + piece.text);
+    }
 }
 
 }  // namespace
@@ -34,6 +45,7 @@ void cutting_panel(const Desk& desk) {
   heading(desk, desk.say("page.cut.before"));
   for (const char* key : {"page.cut.before.front", "page.cut.before.back", "page.cut.before.scrap", "page.cut.before.teacher"})
     wrapped(desk.say(key));
+  ready(desk);
 }
 
 }  // namespace app

@@ -18,6 +18,7 @@ const std::vector<Rule>& rules() {
       {"new-techniques", new_techniques},
       {"cloth-size", cloth_size},
       {"thread-parted", thread_parted},
+      {"back-over-cut", back_over_cut},
       {"cutting", cutting},
       {"cutting-order", cutting_order},
       {"edge-order", edge_order},

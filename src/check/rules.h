@@ -40,6 +40,9 @@ void cutting(const course::Course&, const plan::Plan&, Snags&);
 /// A cutting before its blocks or the surface stitches beside it (cut-before-work), or without them (cut-without-work).
 void cutting_order(const course::Course&, const plan::Plan&, Snags&);
 
+/// Thread on the back that runs across cloth that is cut.
+void back_over_cut(const course::Course&, const plan::Plan&, Snags&);
+
 /// An edge on the other side of the cutting than the teacher's habit says: edge-after-cutting, edge-before-cutting.
 void edge_order(const course::Course&, const plan::Plan&, Snags&);
 /// The order of cutting, bars and fillings: bars-before-cutting, fillings-before-cutting, fillings-before-bars, bars-out-of-turn,

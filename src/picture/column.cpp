@@ -127,11 +127,11 @@ void Column::paragraph(const std::string& text) {
   lines_.back().height += 0.35 * em(styles_.body);
 }
 
-void Column::numbered(int number, const std::string& text) {
+void Column::marked(const std::string& mark, const std::string& text) {
   const std::size_t first = lines_.size();
   const double indent = measure_.measure("00", styles_.strong).width + 0.6 * em(styles_.body);
   set(text, styles_.body, colour::ink, list::Role::text, indent, false);
-  lines_[first].mark = std::to_string(number);
+  lines_[first].mark = mark;
   lines_.back().height += 0.2 * em(styles_.body);
 }
 

@@ -31,7 +31,7 @@ class Column {
   void heading(const std::string& text, list::Colour colour = colour::ink);
   void strong(const std::string& text);
   void paragraph(const std::string& text);
-  void numbered(int number, const std::string& text);
+  void marked(const std::string& mark, const std::string& text);
   void space(double em);  ///< white space, in ems of the running text; none at the top
 
   double width() const { return width_; }

@@ -149,6 +149,15 @@ class Unmeasured : public list::Measure {
 
 }  // namespace
 
+std::vector<Telling> lesson_ready_to_cut(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice) {
+  const Unmeasured unmeasured;
+  const Sheet sheet{course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, unmeasured, {}, {}};
+  std::vector<Telling> all;
+  for (const CutWork& work : cut_work(sheet))
+    for (Telling& telling : tell_ready(sheet, work)) all.push_back(std::move(telling));
+  return all;
+}
+
 std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice) {
   const Unmeasured unmeasured;
   const Sheet sheet{course, plan, plan.lessons[static_cast<std::size_t>(number - 1)], voice, unmeasured, {}, {}};

@@ -49,6 +49,10 @@ class CutPages {
     pieces_.back().telling = tell_before_cutting(sheet_, work, several());
     if (work.areas() > 1) add_table(table_of_areas(sheet_, work));
     add_table(table_of_order(sheet_, work));
+    for (Telling& ready : tell_ready(sheet_, work)) {
+      pieces_.emplace_back();
+      pieces_.back().telling = std::move(ready);
+    }
   }
 
   /// Where there are several, each has a letter and its frame on the small picture.

@@ -32,6 +32,8 @@ std::vector<CutPiece> cut_pieces(const Sheet& sheet, const CutRooms& rooms);
 
 // Its words (tell_cut.cpp).
 Telling tell_before_cutting(const Sheet& sheet, const CutWork& work, bool several);
+/// "Ready to cut?": one for each sort of area.
+std::vector<Telling> tell_ready(const Sheet& sheet, const CutWork& work);
 Table table_of_areas(const Sheet& sheet, const CutWork& work);
 Telling tell_cut_map(const Sheet& sheet, const CutWork& work, const std::vector<int>& numbers, bool several);
 struct CutTold {

@@ -67,7 +67,7 @@ class Pieces {
       if (said.how == How::strong)
         strong = said.text;
       else
-        say_text(strong, said.how == How::numbered ? std::to_string(said.number) + ". " + said.text : said.text, piece);
+        say_text(strong, said.how == How::numbered ? Telling::mark(said) + ". " + said.text : said.text, piece);
     }
   }
 

@@ -73,8 +73,7 @@ class Lesson {
     for (CutPiece& piece : cut_pieces(sheet_, {{size_.width, size_.height}, {size_.width, size_.height}, size_.width, size_.height})) {
       if (piece.table) continue;  // tables are shown by themselves
       if (!piece.picture) {
-        before = std::move(piece.telling);
-        add_cautions(before);
+        before.append(piece.telling);
         continue;
       }
       frames_.insert(frames_.end(), piece.frames.begin(), piece.frames.end());
@@ -82,11 +81,14 @@ class Lesson {
       Shown shown;
       shown.letter = piece.letter;
       shown.name = piece.name;
+      if (!before.empty()) add_cautions(before);
       shown.before = std::exchange(before, {});
       shown.telling = std::move(piece.telling);
       finish(std::move(shown), *piece.picture);
     }
-    if (!before.empty()) shown_.rest.push_back(std::move(before));
+    if (before.empty()) return;
+    add_cautions(before);
+    shown_.rest.push_back(std::move(before));
   }
 
   void add_cautions(Telling& telling) const {

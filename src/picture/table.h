@@ -6,6 +6,7 @@
 
 #include "picture/geometry.h"
 #include "picture/sheet.h"
+#include "picture/telling.h"
 
 namespace picture {
 
@@ -30,6 +31,9 @@ std::vector<Table> check_tables(const Sheet& sheet);
 
 /// Both for the screen, where nobody measures type: of lesson `number`, from 1; of a lesson that cuts, its cuttings too.
 std::vector<Table> lesson_counts(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice);
+
+/// For the screen likewise: what is looked over of each sort of area before the lesson cuts it, to be ticked; empty where it cuts nothing.
+std::vector<Telling> lesson_ready_to_cut(const course::Course& course, const plan::Plan& plan, int number, const say::Voice& voice);
 
 /// A table set for a width; it draws itself with its top left corner anywhere.
 class SetTable {

@@ -29,7 +29,8 @@ Column set(const Telling& telling, double width, const Styles& styles, const lis
         column.paragraph(piece.text);
         break;
       case Telling::How::numbered:
-        column.numbered(piece.number, piece.text);
+      case Telling::How::ticked:
+        column.marked(Telling::mark(piece), piece.text);
         break;
     }
   }

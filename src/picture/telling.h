@@ -11,7 +11,7 @@ namespace picture {
 
 class Telling {
  public:
-  enum class How { heading, accent_heading, strong, paragraph, numbered };
+  enum class How { heading, accent_heading, strong, paragraph, numbered, ticked };
   struct Piece {
     How how = How::paragraph;
     std::string text;
@@ -24,7 +24,10 @@ class Telling {
   void paragraph(std::string text) {
     if (!text.empty()) pieces_.push_back({How::paragraph, std::move(text), 0});
   }
+  /// With an empty box before it, to be ticked.
+  void ticked(std::string text) { pieces_.push_back({How::ticked, std::move(text), 0}); }
   void numbered(int number, std::string text) { pieces_.push_back({How::numbered, std::move(text), number}); }
+  void append(const Telling& more) { pieces_.insert(pieces_.end(), more.pieces_.begin(), more.pieces_.end()); }
   /// The pieces before `at` and from it on.
   std::pair<Telling, Telling> parted(std::size_t at) const {
     std::pair<Telling, Telling> two;
@@ -34,6 +37,10 @@ class Telling {
     return two;
   }
   bool empty() const { return pieces_.empty(); }
+  /// What stands before the text: a number, or the box to be ticked (U+25A1); empty where nothing does.
+  static std::string mark(const Piece& piece) {
+    return piece.how == How::numbered ? std::to_string(piece.number) : piece.how == How::ticked ? "\xE2\x96\xA1" : "";
+  }
   const std::vector<Piece>& pieces() const { return pieces_; }
 
  private:

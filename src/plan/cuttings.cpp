@@ -2,12 +2,11 @@
 
 #include <algorithm>
 
+#include "plan/ready.h"
 #include "plan/together.h"
 
 namespace plan {
 namespace {
-
-constexpr int near_by = 8;  // threads: stitches within a block's and a row's width of the cloth that is cut are worked before
 
 bool contains(const std::vector<std::string>& names, const std::string& name) {
   return std::find(names.begin(), names.end(), name) != names.end();
@@ -127,7 +126,10 @@ std::vector<PartCutting> cuttings_of(const course::Course& course) {
 
 void plan_cuttings(const course::Course& course, Plan& plan) {
   const Held held(course, plan);
-  for (PartCutting& cut : plan.cuttings) held.look(cut);
+  for (PartCutting& cut : plan.cuttings) {
+    held.look(cut);
+    cut.ready = ready_to_cut(course, plan, cut);
+  }
 }
 
 }  // namespace plan

@@ -5,6 +5,8 @@
 
 namespace plan {
 
+inline constexpr int near_by = 8;  ///< threads: stitches within a block's and a row's width of the cloth that is cut are worked before
+
 /// Every part that is cut, in no lesson yet.
 std::vector<PartCutting> cuttings_of(const course::Course& course);
 

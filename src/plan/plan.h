@@ -82,6 +82,29 @@ struct Finding {
   course::Place place;
 };
 
+/// What is looked over before one area is cut.
+struct ReadyArea {
+  int area = 0;  ///< from 0: as the cuts have it
+  int first_cutting = 0, last_cutting = 0, snips = 0;
+  struct Blocks {
+    int part = -1, blocks = 0, stitches = 0;
+  };
+  std::vector<Blocks> blocks;  ///< that are cut along, by part
+  struct Finished {
+    int part = -1, lesson = 0;
+  };
+  std::vector<Finished> finished;  ///< what holds the area or lies beside it, with the lesson that finishes it
+  struct Tail {
+    int trail = 0, stitch = 0;
+    bool begins = true;  ///< a thread begins with the stitch, else it ends with it
+  };
+  std::vector<Tail> tails;  ///< thread ends beside it
+  struct Across {
+    int trail = 0, stitch = 0;  ///< the stitch that the thread on the back leads to
+  };
+  std::vector<Across> across;  ///< thread on the back that runs across cloth that is cut
+};
+
 /// The cutting of one part. Where anything stops it, `cutting` has its problems only, and nothing is planned as cut.
 struct PartCutting {
   int part = -1;
@@ -97,6 +120,7 @@ struct PartCutting {
     cloth::Hole at;
   };
   std::vector<Late> late;
+  std::vector<ReadyArea> ready;  ///< by area
 };
 
 /// The bars of one part's openings, or the fillings that are worked once its bars are done, in the order in which they are worked. Nothing is

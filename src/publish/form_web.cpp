@@ -30,7 +30,8 @@ std::string piece_html(const picture::Telling::Piece& piece, bool first) {
     case How::strong:
       return fmt::format("<p><strong>{}</strong></p>\n", text);
     case How::numbered:
-      return fmt::format("<p class=\"numbered\"><b>{}</b> <span>{}</span></p>\n", piece.number, text);
+    case How::ticked:
+      return fmt::format("<p class=\"numbered\"><b>{}</b> <span>{}</span></p>\n", picture::Telling::mark(piece), text);
     case How::paragraph:
       break;
   }

@@ -53,7 +53,35 @@ void bar_of(Json& json, const cutwork::Bar& bar) {
   });
 }
 
-void cutting_of(Json& json, const course::Course& course, const plan::PartCutting& cut) {
+/// A stitch of a trail, counted from 1 as in a lesson's work.
+void stitch_of(Json& json, const course::Course& course, const guide::PlacedTrail& trail, int stitch) {
+  json.member("part", std::string_view(course.parts[trail.part].name));
+  json.member("pass", trail.pass);
+  json.member("place", trail.place);
+  json.member("stitch", stitch + 1);
+}
+
+void ready_of(Json& json, const course::Course& course, const plan::Plan& plan, const plan::ReadyArea& ready) {
+  json.member("first", ready.first_cutting);
+  json.member("last", ready.last_cutting);
+  json.member("snips", ready.snips);
+  list(json, "blocks", ready.blocks, [&](const auto& held) {
+    json.member("part", std::string_view(course.parts[held.part].name));
+    json.member("blocks", held.blocks);
+    json.member("stitches", held.stitches);
+  });
+  list(json, "finished", ready.finished, [&](const auto& done) {
+    json.member("part", std::string_view(course.parts[done.part].name));
+    json.member("lesson", done.lesson);
+  });
+  list(json, "ends", ready.tails, [&](const auto& tail) {
+    stitch_of(json, course, plan.trails[tail.trail], tail.stitch);
+    json.member("begins", tail.begins);
+  });
+  list(json, "across", ready.across, [&](const auto& across) { stitch_of(json, course, plan.trails[across.trail], across.stitch); });
+}
+
+void cutting_of(Json& json, const course::Course& course, const plan::Plan& plan, const plan::PartCutting& cut) {
   json.member("part", std::string_view(course.parts[cut.part].name));
   json.member("lesson", cut.lesson);
   list(json, "cuts", cut.cutting.cuts, [&](const auto& item) { cut_of(json, item); });
@@ -61,6 +89,7 @@ void cutting_of(Json& json, const course::Course& course, const plan::PartCuttin
   list(json, "openings", cut.cutting.openings, [&](const auto& item) { opening_of(json, item); });
   list(json, "bars", cut.cutting.bars, [&](const auto& item) { bar_of(json, item); });
   list(json, "crossings", cut.cutting.crossings, [&](const auto& item) { box(json, item.box); });
+  list(json, "ready", cut.ready, [&](const auto& ready) { ready_of(json, course, plan, ready); });
 }
 
 using Item = cutwork::RouteItem;
@@ -172,7 +201,7 @@ void write_cutting(Json& json, const course::Course& course, const plan::Plan& p
   json.key("cutting");
   json.array([&] {
     for (const plan::PartCutting& cut : plan.cuttings)
-      if (!cut.cutting.cuts.empty()) json.object([&] { cutting_of(json, course, cut); });
+      if (!cut.cutting.cuts.empty()) json.object([&] { cutting_of(json, course, plan, cut); });
   });
 }
 

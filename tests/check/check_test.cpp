@@ -240,3 +240,14 @@ TEST_CASE("edge-after-cutting, edge-before-cutting: by the teacher's habit") {
     CHECK(snags[0].lesson == (before ? 3 : 2));
   }
 }
+
+TEST_CASE("back-over-cut: thread on the back across cloth that is cut is asked about") {
+  const std::string dots = "[[part]]\nname = \"dots\"\nkind = \"eyelet\"\nthread = \"heavy\"\ncentres = [[-6, 2], [34, 2]]\nsize = 4\n";
+  CHECK(rules_of(course_of(ring + dots + heart)).find("back-over-cut") == std::string::npos);
+  const auto snags = snags_of(course_of(ring + dots + heart, "back_limit = 60"));
+  const auto told = std::find_if(snags.begin(), snags.end(), [](const auto& s) { return s.rule == "back-over-cut"; });
+  REQUIRE(told != snags.end());
+  CHECK(told->severity == check::Severity::ask);
+  CHECK(told->words.at("area") == "heart");
+  CHECK(told->numbers.at("n") == 1);
+}

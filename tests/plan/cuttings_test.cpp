@@ -87,3 +87,64 @@ TEST_CASE("two parts that cut the same threads: told at the later one; with zone
   CHECK(snips(apart.cuttings[0]).size() == 48);
   CHECK(snips(apart.cuttings[1]).size() == 48);
 }
+
+namespace {
+
+const std::string dots = "[[part]]\nname = \"dots\"\nkind = \"eyelet\"\nthread = \"heavy\"\ncentres = [[-6, 2], [34, 2]]\nsize = 4\n";
+
+plan::Plan planned_with(const std::string& habits, const std::string& parts) {
+  auto plan = plan::make_plan(course_of(parts, habits));
+  REQUIRE(plan);
+  return std::move(*plan);
+}
+
+}  // namespace
+
+TEST_CASE("what is looked over before a ring is cut: 4n - 4 blocks of five stitches, 16n - 16 snips (geometry)") {
+  const auto plan = planned(ring_and_heart + dots);
+  REQUIRE(plan.cuttings[0].ready.size() == 1);
+  const plan::ReadyArea& area = plan.cuttings[0].ready[0];
+  REQUIRE(area.blocks.size() == 1);
+  CHECK(area.blocks[0].part == 0);
+  CHECK(area.blocks[0].blocks == 12);  // n = 4
+  CHECK(area.blocks[0].stitches == 60);
+  CHECK(area.snips == 48);
+  CHECK(area.first_cutting == 1);
+  CHECK(area.last_cutting == 12);
+  CHECK(area.finished.size() == 2);  // the dots stand four threads beside the blocks
+  const auto far = planned(ring_and_heart + part_text("frame", "backstitch", "[-40, -40]", "path = \"E 108, S 84, W 108, N 84\""));
+  CHECK(far.cuttings[0].ready[0].finished.size() == 1);
+}
+
+TEST_CASE("every thread of the ring has both its ends beside the cloth that is cut; each is told once") {
+  const auto plan = planned(ring_and_heart);
+  const auto& tails = plan.cuttings[0].ready[0].tails;
+  const trail::Trail& ring = plan.trails[0].trail;
+  CHECK(tails.size() == 2 * ring.ends.size());
+  CHECK(std::count_if(tails.begin(), tails.end(), [](const auto& t) { return t.begins; }) == static_cast<std::ptrdiff_t>(ring.ends.size()));
+  const auto far = planned(ring_and_heart + part_text("frame", "backstitch", "[-40, -40]", "path = \"E 108, S 84, W 108, N 84\""));
+  for (const auto& tail : far.cuttings[0].ready[0].tails) CHECK(far.trails[tail.trail].part == 0);
+}
+
+TEST_CASE("thread on the back across the opening: where the limit lets it run there, and never where it ends before") {
+  const auto safe = planned(ring_and_heart + dots);
+  CHECK(safe.cuttings[0].ready[0].across.empty());
+  const auto plan = planned_with("back_limit = 60", ring_and_heart + dots);
+  const auto& across = plan.cuttings[0].ready[0].across;
+  REQUIRE(across.size() == 1);
+  const auto& trail = plan.trails[across[0].trail];
+  CHECK(trail.part == 2);
+  const cloth::Hole from = trail.trail.stitches[across[0].stitch - 1].down, to = trail.trail.stitches[across[0].stitch].up;
+  CHECK(std::min(from.x, to.x) < 0);  // from the eyelet on one side to that on the other
+  CHECK(std::max(from.x, to.x) > 28);
+}
+
+TEST_CASE("each area is looked over by itself: four rings, each with its own blocks") {
+  const auto plan = planned(blocks("ring", "[0, 0]", ring4, "turn = 4\nabout = [14, 42]") + heart("\"ring\""));
+  REQUIRE(plan.cuttings[0].ready.size() == 4);
+  for (const plan::ReadyArea& area : plan.cuttings[0].ready) {
+    CHECK(area.blocks[0].blocks == 12);
+    CHECK(area.snips == 48);
+    CHECK(area.last_cutting - area.first_cutting == 11);
+  }
+}
