@@ -59,7 +59,7 @@ struct CutView {
   int snips = 0;  ///< of the lesson's, made
 };
 
-enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson, split, buying };
+enum class Asking { nothing, open, save_as, paper_chart, unsaved_quit, unsaved_work, changed_on_disk, begin, keys, pages, rename_lesson, split, buying, class_list };
 
 /// Makes a texture of pixels and lets it go; the window's own. Without a window there are none.
 struct Textures {

@@ -173,6 +173,7 @@ void overlays(Desk& desk, float width, float height) {
     case Asking::pages: page_panel(desk, width, height); return;
     case Asking::rename_lesson: rename_lesson(desk); return;
     case Asking::split: split_panel(desk, width, height); return;
+    case Asking::class_list: class_panel(desk, width, height); return;
     case Asking::buying: buying_panel(desk, width, height); return;
   }
 }

@@ -77,6 +77,7 @@ void file_panel(Desk& desk);
 void page_panel(Desk& desk, float width, float height);
 void split_panel(Desk& desk, float width, float height);
 void buying_panel(Desk& desk, float width, float height);
+void class_panel(Desk& desk, float width, float height);
 /// How pages are to be written; true where the preview must be drawn anew.
 bool page_choices(Desk& desk);
 /// A panel over the rest, as high as the window and at most so wide; its title is a phrase. Where true, EndPopup() it.

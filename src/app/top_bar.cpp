@@ -16,6 +16,7 @@ void file_menu(Desk& desk) {
     desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
   if (ImGui::MenuItem(desk.say("desk.save-as").c_str(), "Ctrl+Shift+S")) desk.asking = Asking::save_as;
   if (ImGui::MenuItem(desk.say("desk.split").c_str(), "Ctrl+L", false, desk.plan() != nullptr)) desk.asking = Asking::split;
+  if (ImGui::MenuItem(desk.say("desk.class").c_str(), nullptr, false, desk.course() != nullptr)) desk.asking = Asking::class_list;
   if (ImGui::MenuItem(desk.say("desk.buying").c_str(), "Ctrl+B", false, desk.plan() != nullptr)) desk.asking = Asking::buying;
   if (ImGui::MenuItem(desk.say("desk.quit").c_str(), "Ctrl+Q")) desk.saved_or_ask();
   ImGui::EndMenu();

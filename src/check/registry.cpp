@@ -17,6 +17,7 @@ const std::vector<Rule>& rules() {
       {"nothing-to-show", nothing_to_show},
       {"new-techniques", new_techniques},
       {"cloth-size", cloth_size},
+      {"class-list", class_list},
       {"thread-parted", thread_parted},
       {"back-over-cut", back_over_cut},
       {"cutting", cutting},

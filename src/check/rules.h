@@ -40,6 +40,8 @@ void cutting(const course::Course&, const plan::Plan&, Snags&);
 /// A cutting before its blocks or the surface stitches beside it (cut-before-work), or without them (cut-without-work).
 void cutting_order(const course::Course&, const plan::Plan&, Snags&);
 
+/// A class list of more than the students (class-larger), or with a hand that the pages are not for (class-left-hand, class-right-hand).
+void class_list(const course::Course&, const plan::Plan&, Snags&);
 /// Thread on the back that runs across cloth that is cut.
 void back_over_cut(const course::Course&, const plan::Plan&, Snags&);
 

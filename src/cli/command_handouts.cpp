@@ -11,6 +11,7 @@
 #include "cli/output.h"
 #include "cli/stopwatch.h"
 #include "publish/publish.h"
+#include "say/supplies.h"
 
 namespace cli {
 namespace {
@@ -74,6 +75,7 @@ int run_handouts(const Options& options) {
   std::string names;
   for (const auto& file : written->files) names += file.string() + '\n';
   if (!options.quiet && !print_out(names)) return not_written;
+  if (!options.quiet && !course->class_list.empty()) fmt::print(stderr, "{}\n", say::copies({phrases(*course), say::Hand::right, *course}));
   for (const int lesson : written->refused)
     fmt::print(stderr, "tellekant: a stop stands against the cutting of lesson {}: no pages of it were made\n", lesson);
   return check::stops(checked->snags) ? stopped : fine;

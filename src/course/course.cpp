@@ -1,5 +1,6 @@
 #include "course/course.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace course {
@@ -8,6 +9,11 @@ const Thread* find_thread(const Course& course, std::string_view name) {
   for (const Thread& thread : course.threads)
     if (thread.name == name) return &thread;
   return nullptr;
+}
+
+int left_handed(const Course& course) {
+  return static_cast<int>(
+      std::count_if(course.class_list.begin(), course.class_list.end(), [](const Student& s) { return s.hand == Hand::left; }));
 }
 
 int find_part(const Course& course, std::string_view name) {

@@ -93,6 +93,13 @@ struct Lesson {
   Place place;
 };
 
+/// One of the class, as far as it is written down.
+struct Student {
+  std::string name;         ///< may be empty
+  Hand hand = Hand::right;  ///< that holds the needle: right or left
+  Place place;
+};
+
 struct Course {
   std::string title, teacher;
   std::optional<base::Date> first_day;
@@ -111,12 +118,16 @@ struct Course {
   std::vector<Part> parts;
   std::vector<Lesson> lessons;       ///< as written; empty: to be worked out
   Choices choices;
+  std::vector<Student> class_list;   ///< as written; may be shorter than `students`: the others stitch with the right hand
 };
 
 /// Limits of a course, told in errors.
 inline constexpr int part_limit = 10000;
 inline constexpr int lesson_limit = 200;
+inline constexpr int student_limit = 1000;
 
+/// How many of the class list hold the needle with the left hand.
+int left_handed(const Course& course);
 const Thread* find_thread(const Course& course, std::string_view name);
 int find_part(const Course& course, std::string_view name);  ///< index, or -1
 

@@ -80,6 +80,8 @@ void read_course_table(const Entry* entry, Reading& reading) {
   table.word<std::string>("language", {{"en", "en"}, {"nb", "nb"}}, course.choices.language);
   table.whole("home_minutes", 0, 1440, course.home_minutes);
   table.list("seen_before", seen_limit, read_technique, course.seen_before);
+  reading.students_written = table.find("students") != nullptr;
+  reading.hand_written = table.find("hand") != nullptr;
   table.refuse_others(course_keys());
 }
 

@@ -51,7 +51,7 @@ class Blocks {
   }
   std::string& block(std::size_t at) { return blocks_[at]; }
 
-  static bool is_list(std::string_view name) { return name == "part" || name == "lesson"; }
+  static bool is_list(std::string_view name) { return name == "part" || name == "lesson" || name == "student"; }
 
  private:
   /// Where the comments above the header begin.

@@ -12,7 +12,7 @@
 
 namespace file {
 
-/// A table of the file: `course`, `cloth`, `habits`, `thread.NAME`, or the n-th `part` or `lesson` (from 0).
+/// A table of the file: `course`, `cloth`, `habits`, `thread.NAME`, or the n-th `part`, `lesson` or `student` (from 0).
 struct TableName {
   std::string name;
   int number = 0;
@@ -31,7 +31,7 @@ std::string in_toml(const std::vector<std::string>& texts);
 /// Each returns the whole new text, or nothing where the table is not there.
 std::optional<std::string> with_key(std::string_view text, const TableName& table, const Pair& pair);
 std::optional<std::string> without_key(std::string_view text, const TableName& table, std::string_view key);
-/// A new table of a list ("part", "lesson") before the n-th one, or behind the last; or a single table ("habits", "thread.fine") behind the rest.
+/// A new table of a list ("part", "lesson", "student") before the n-th one, or behind the last; or a single table ("habits", "thread.fine") behind the rest.
 std::optional<std::string> with_table(std::string_view text, const TableName& before, const std::vector<Pair>& pairs);
 std::optional<std::string> without_table(std::string_view text, const TableName& table);
 /// The lessons with this work: those that are locked stay, further ones come behind the last. `course` is what the text says.

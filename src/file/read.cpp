@@ -40,7 +40,7 @@ void refuse_root(const Entry& entry, FaultList& faults) {
   const auto has = [&](const Keys& keys) { return std::find(keys.begin(), keys.end(), entry.key) != keys.end(); };
   if (entry.node.as<Table>() || entry.node.as<List>())
     return faults.add_key(entry, fmt::format("the table {}", shown(entry.key)),
-                          "[course], [cloth], [thread.NAME], [habits], [[part]] or [[lesson]]", faults.nearest(entry.key, root_keys()));
+                          "[course], [cloth], [thread.NAME], [habits], [[part]], [[lesson]] or [[student]]", faults.nearest(entry.key, root_keys()));
   std::string expected = "format = 1 alone before the first table";
   for (const auto& [table, keys] : {std::pair("[course]", course_keys()), {"[cloth]", cloth_keys()}, {"[habits]", habits_keys()}})
     if (has(keys)) expected = fmt::format("it below the line {}", table);
@@ -63,6 +63,7 @@ void read_tables(const Table& root, Reading& reading) {
   read_habits_table(root.find("habits"), reading);
   read_part_tables(root.find("part"), reading);
   read_lesson_tables(root.find("lesson"), reading);
+  read_student_tables(root.find("student"), reading);
 }
 
 }  // namespace

@@ -1,7 +1,7 @@
 #include "file/schema.h"
 
 namespace file {
-Keys root_keys() { return {"format", "course", "cloth", "thread", "habits", "part", "lesson"}; }
+Keys root_keys() { return {"format", "course", "cloth", "thread", "habits", "part", "lesson", "student"}; }
 
 Keys course_keys() {
   return {"title",   "teacher", "first_day", "every", "days",  "start_time", "time_zone",    "holidays",
@@ -46,6 +46,8 @@ Keys part_keys(const stitch::Kind& kind) {
   keys.insert(keys.end(), all.begin() + 3, all.end());
   return keys;
 }
+
+Keys student_keys() { return {"name", "hand"}; }
 
 Keys lesson_keys() { return {"title", "work", "notes", "date", "minutes", "locked"}; }
 

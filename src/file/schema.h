@@ -23,6 +23,7 @@ Keys part_keys();   ///< of every part, whatever its kind
 /// Of a part of that kind: name, kind, thread, the kind's own, the further ones of every part.
 Keys part_keys(const stitch::Kind& kind);
 Keys lesson_keys();
+Keys student_keys();
 
 /// The key of the habits with a kind's working length: "cable" gives "cable_length_cm".
 std::string length_key(std::string_view kind);

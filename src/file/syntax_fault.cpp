@@ -45,7 +45,7 @@ base::Fault header_again(const Slip& slip) {
   const std::string_view name = named(slip.reason);
   const base::TextPlace place = header_place(slip, name);
   const int length = slip.lines.rest_of_line(place);
-  const bool many = name == "part" || name == "lesson";
+  const bool many = name == "part" || name == "lesson" || name == "student";
   if (slip.says("array-of-tables") && slip.says("existing table"))
     return {place, length, fmt::format("[[{0}]] after [{0}]", name),
             many ? "double brackets, each time" : fmt::format("[{}] once, in single brackets", name), ""};

@@ -23,6 +23,7 @@ struct PartFacts {
 struct Reading {
   course::Course& course;
   FaultList& faults;
+  bool students_written = false, hand_written = false;  ///< in [course]
   bool threads_known = true;  ///< false where a thread may be missing for another fault's sake
   bool names_known = true;    ///< the same of the parts' names
   std::vector<PartFacts> parts = {};                        ///< in step with the course's parts
@@ -38,5 +39,7 @@ void read_habits_table(const Entry* entry, Reading& reading);
 void read_part_tables(const Entry* entry, Reading& reading);
 /// Needs the parts.
 void read_lesson_tables(const Entry* entry, Reading& reading);
+/// Needs [course].
+void read_student_tables(const Entry* entry, Reading& reading);
 
 }  // namespace file

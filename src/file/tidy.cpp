@@ -27,6 +27,7 @@ class Writer {
     habits(root.find("habits"));
     tables(root.find("part"), "[[part]]", part_order);
     tables(root.find("lesson"), "[[lesson]]", [](const Table&) { return lesson_keys(); });
+    tables(root.find("student"), "[[student]]", [](const Table&) { return student_keys(); });
     rest();
     return std::move(out_);
   }

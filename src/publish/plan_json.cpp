@@ -11,6 +11,7 @@ void course_of(Json& json, const course::Course& course, const plan::Plan& plan,
   json.object([&] {
     json.member("title", std::string_view(course.title));
     json.member("students", course.students);
+    json.member("left_handed", course::left_handed(course));
     json.member("lessons", static_cast<int>(plan.lessons.size()));
     json.member("language", std::string_view(voice.phrases.language()));
     json.member("hand", voice.hand == say::Hand::left ? "left" : "right");

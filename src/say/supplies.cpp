@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "plan/supplies.h"
@@ -113,6 +114,13 @@ std::string thread_to_buy(const Voice& voice, const plan::Supplies::Thread& need
   const std::string size = thread.pearl ? voice.phrases.say("page.thread.pearl", {{"size", std::int64_t{*thread.pearl}}})
                                         : voice.phrases.say("supplies.tex", {{"tex", rounded_up(thread.tex.value_or(0), 0.1)}});
   return voice.phrases.say("supplies.thread", {{"thread", size}, {"colour", thread.colour}, {"names", listed(voice, needed.names)}});
+}
+
+std::string copies(const Voice& voice) {
+  const std::int64_t left = course::left_handed(voice.course), right = std::max<std::int64_t>(0, voice.course.students - left);
+  if (left == 0) return voice.phrases.say("class.copies.right", {{"n", right}});
+  if (right == 0) return voice.phrases.say("class.copies.left", {{"n", left}});
+  return voice.phrases.say("class.copies.both", {{"right", right}, {"left", left}});
 }
 
 std::string cloth_size(const Voice& voice) {

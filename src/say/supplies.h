@@ -27,6 +27,8 @@ SuppliesTold supplies(const Voice& voice, const plan::Plan& plan);
 std::string thread_to_buy(const Voice& voice, const plan::Supplies::Thread& thread);
 /// Metres, rounded up to a tenth.
 words::Decimal metres_up(double metres);
+/// How many copies of the pages for each hand, as the class list has it.
+std::string copies(const Voice& voice);
 /// The cut cloth in cm and in inches, both rounded up: to half a centimetre and a quarter of an inch.
 std::string cloth_size(const Voice& voice);
 

@@ -40,6 +40,10 @@ Edit change_notes(int lesson, std::string notes);  ///< empty: none
 /// A key of [course] set to a value written as TOML; `name` is the edit's.
 Edit change_course(std::string key, std::string value, std::string name);
 Edit change_pace(course::Pace pace);
+Edit add_student();
+/// The n-th of the class list (from 0). Neither name nor hand needs to be written: an empty name and the right hand are left out.
+Edit change_student(int number, std::string name, course::Hand hand);
+Edit remove_student(int number);
 /// Stitches a minute of a kind (or bars, or fillings), the teacher's own; none: as assumed for the class's pace.
 Edit change_speed(std::string kind, std::optional<double> speed);
 

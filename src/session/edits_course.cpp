@@ -29,6 +29,24 @@ Edit change_course(std::string key, std::string value, std::string name) {
           }};
 }
 
+Edit add_student() {
+  return {"add student", [](std::string_view text) { return file::with_table(text, {"student", course::student_limit}, {}); }};
+}
+
+Edit change_student(int number, std::string name, course::Hand hand) {
+  return {"change student", [=](std::string_view text) -> std::optional<std::string> {
+            const file::TableName student{"student", number};
+            auto now = file::with_key(text, student, {"name", file::in_toml(name)});
+            if (now && name.empty()) now = file::without_key(*now, student, "name");
+            if (now) now = file::with_key(*now, student, {"hand", file::in_toml("left")});
+            return now && hand == course::Hand::right ? file::without_key(*now, student, "hand") : now;
+          }};
+}
+
+Edit remove_student(int number) {
+  return {"remove student", [=](std::string_view text) { return file::without_table(text, {"student", number}); }};
+}
+
 Edit change_pace(course::Pace pace) {
   return {"change pace", [=](std::string_view text) {
             return put(text, "habits", {"pace", file::in_toml(pace == course::Pace::beginner ? "beginner" : "practised")});

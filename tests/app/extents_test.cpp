@@ -125,7 +125,7 @@ int walk_tooltips(Windowless& w) {
 void walk_panels(Windowless& w) {
   for (const app::Asking asking :
        {app::Asking::nothing, app::Asking::open, app::Asking::save_as, app::Asking::unsaved_quit, app::Asking::changed_on_disk,
-        app::Asking::begin, app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson, app::Asking::split, app::Asking::buying}) {
+        app::Asking::begin, app::Asking::keys, app::Asking::pages, app::Asking::rename_lesson, app::Asking::split, app::Asking::buying, app::Asking::class_list}) {
     INFO("asking " << static_cast<int>(asking));
     w.desk->asking = asking;
     w.frames(4);

@@ -7,6 +7,7 @@
 #include <thread>
 
 #include "app/windowless.h"
+#include "file/course_file.h"
 
 namespace {
 
@@ -129,4 +130,30 @@ TEST_CASE("what to buy and the days are written beside the course, whole") {
   int events = 0;
   for (std::size_t at = 0; (at = calendar.find("BEGIN:VEVENT", at)) != std::string::npos; ++at) ++events;
   CHECK(events == 7);
+}
+
+TEST_CASE("the class: one more student, a name and a hand are edits of the file; each is one step of undo") {
+  Windowless w(std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml");
+  const std::string before = w.desk->session.text();
+  const auto now = [&] { return file::read(w.desk->session.text()).course; };
+  w.desk->apply(session::add_student());
+  w.desk->apply(session::add_student());
+  w.desk->apply(session::change_student(1, "Una \"U\"", course::Hand::left));
+  REQUIRE(now().class_list.size() == 2);
+  CHECK(now().class_list[1].name == "Una \"U\"");
+  CHECK(now().class_list[1].hand == course::Hand::left);
+  w.desk->apply(session::change_student(1, "", course::Hand::right));
+  CHECK(now().class_list[1].name.empty());
+  CHECK(now().class_list[1].hand == course::Hand::right);
+  w.desk->apply(session::change_student(7, "Nobody", course::Hand::left));
+  CHECK(!w.desk->message.empty());
+  w.desk->apply(session::remove_student(0));
+  CHECK(now().class_list.size() == 1);
+  w.desk->asking = app::Asking::class_list;
+  w.settle();
+  w.frames(3);
+  w.desk->asking = app::Asking::nothing;
+  w.frames(2);
+  for (int i = 0; i < 5; ++i) w.desk->session.undo();
+  CHECK(w.desk->session.text() == before);
 }

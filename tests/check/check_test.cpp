@@ -251,3 +251,16 @@ TEST_CASE("back-over-cut: thread on the back across cloth that is cut is asked a
   CHECK(told->words.at("area") == "heart");
   CHECK(told->numbers.at("n") == 1);
 }
+
+TEST_CASE("class-larger and class-left-hand: a list that the course does not fit is asked about") {
+  const std::string left = "[[student]]\nhand = \"left\"\n", right = "[[student]]\n";
+  CHECK(rules_of(course_of(ring + right + left)) == "");
+  const auto with = [&](const std::string& keys, const std::string& list) {
+    return rules_of(course_from("format = 1\n[course]\ntitle = \"Test\"\nfirst_day = 2027-01-12\n" + keys + "[cloth]\ncount = 22\n[thread.heavy]\npearl = 5\n" + ring + list));
+  };
+  CHECK(with("hand = \"right\"\n", right + left) == "class-left-hand");
+  CHECK(with("hand = \"left\"\n", right + left) == "class-right-hand");
+  CHECK(with("hand = \"both\"\n", right + left) == "");
+  CHECK(with("students = 1\n", right + right) == "class-larger");
+  CHECK(with("students = 3\n", right + right) == "");
+}

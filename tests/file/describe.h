@@ -101,6 +101,7 @@ inline std::string course(const course::Course& c) {
                        text(t.ball_m), text(t.ball_g), text(t.price), text(t.currency));
   for (const course::Part& p : c.parts) out += part(p);
   for (const course::Lesson& l : c.lessons) out += lesson(l);
+  for (const course::Student& s : c.class_list) out += fmt::format("student {} {}\n", text(s.name), static_cast<int>(s.hand));
   return out;
 }
 

@@ -250,6 +250,14 @@ inline void add_lessons(Random& random, Course& course, const std::vector<std::s
   }
 }
 
+inline void add_students(Random& random, Course& course) {
+  for (int n = dice(random, 0, 2); n > 0; --n) {
+    Table table{"student", "", true, {}};
+    add(table.pairs, some(random, {{"name", word(text(random, 20))}, {"hand", word(coin(random) ? "left" : "right")}}));
+    course.push_back(std::move(table));
+  }
+}
+
 /// A right course; the same seed gives the same one.
 inline Course random_course(unsigned seed) {
   Random random(seed);
@@ -260,6 +268,7 @@ inline Course random_course(unsigned seed) {
   if (coin(random)) add_habits(random, course);
   add_parts(random, course, parts, threads);
   add_lessons(random, course, parts);
+  add_students(random, course);
   return course;
 }
 

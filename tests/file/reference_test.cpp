@@ -67,7 +67,8 @@ TEST_CASE("the reference names every key, and the keys of one table in the order
                                  {"## Parts of the design\n", file::part_keys()},
                                  {"### Blocks\n", blocks},
                                  {"### Cable\n", cable},
-                                 {"## Lessons\n", file::lesson_keys()}}) {
+                                 {"## Lessons\n", file::lesson_keys()},
+                                 {"## The class\n", file::student_keys()}}) {
     std::size_t at = text.find(section.heading);
     REQUIRE(at != std::string::npos);
     at = text.find("|---|---|", at);

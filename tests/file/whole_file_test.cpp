@@ -102,14 +102,14 @@ x:3:1: found the key "fromat" outside of a table; expected format = 1 alone befo
 )");
   CHECK(faults_with(R"([curse]
 )") ==
-        R"(x:8:2: found the table "curse"; expected [course], [cloth], [thread.NAME], [habits], [[part]] or [[lesson]]; did you mean course?
+        R"(x:8:2: found the table "curse"; expected [course], [cloth], [thread.NAME], [habits], [[part]], [[lesson]] or [[student]]; did you mean course?
   [curse]
    ^^^^^
 )");
   CHECK(faults_with(R"([parts]
 x = 1
 )") ==
-        R"(x:8:2: found the table "parts"; expected [course], [cloth], [thread.NAME], [habits], [[part]] or [[lesson]]; did you mean part?
+        R"(x:8:2: found the table "parts"; expected [course], [cloth], [thread.NAME], [habits], [[part]], [[lesson]] or [[student]]; did you mean part?
   [parts]
    ^^^^^
 )");
