@@ -15,13 +15,19 @@ namespace {
 
 constexpr std::size_t name_room = 4 * 60 + 1;  // bytes of the longest name that a file may have
 
-/// A name to be typed, taken over when it is left.
+/// A name to be typed, taken over when the field is left. It is kept with the desk until then.
 void name_field(Desk& desk, int number, const course::Student& student) {
+  const bool typing = desk.typed_student == number;
   std::array<char, name_room> text{};
-  std::strncpy(text.data(), student.name.c_str(), text.size() - 1);
+  std::strncpy(text.data(), (typing ? desk.typed : student.name).c_str(), text.size() - 1);
   ImGui::SetNextItemWidth(-1);
-  ImGui::InputTextWithHint("##name", desk.say("desk.class.no-name").c_str(), text.data(), text.size());
-  if (ImGui::IsItemDeactivatedAfterEdit() && student.name != text.data()) desk.apply(session::change_student(number, text.data(), student.hand));
+  if (ImGui::InputTextWithHint("##name", desk.say("desk.class.no-name").c_str(), text.data(), text.size())) {
+    desk.typed = text.data();
+    desk.typed_student = number;
+  }
+  if (!ImGui::IsItemDeactivated() || desk.typed_student != number) return;
+  desk.typed_student = -1;
+  if (desk.typed != student.name) desk.apply(session::change_student(number, desk.typed, student.hand));
 }
 
 void hand_field(Desk& desk, int number, const course::Student& student) {
@@ -63,11 +69,11 @@ void list(Desk& desk) {
 
 void class_panel(Desk& desk, float width, float height) {
   if (!begin_tall_panel(desk, "class", "desk.class", {width, height}, 720)) return;
-  if (ImGui::IsWindowAppearing()) desk.message.clear();
+  if (ImGui::IsWindowAppearing()) desk.message.clear(), desk.typed_student = -1;
   if (desk.course()) {
     quiet(desk, desk.say("desk.class.how"));
     course_number(desk, "desk.buying.students", "students", desk.course()->students, "change students");
-    const float foot = height_of(2, desk.message.empty() ? 1 : 3);
+    const float foot = height_of(1, desk.message.empty() ? 2 : 4);
     ImGui::BeginChild("##list", {0, std::max(60 * desk.scale, ImGui::GetContentRegionAvail().y - foot)});
     list(desk);
     ImGui::EndChild();

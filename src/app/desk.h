@@ -174,6 +174,7 @@ struct Desk {
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
   std::string typed_notes;       ///< of a lesson
+  int typed_student = -1;        ///< whose name `typed` is, while it is being typed; -1: nobody's
   std::string message;           ///< the last thing that could not be done, or was
   PaperChart paper;
   PagePreview preview;

@@ -152,8 +152,16 @@ TEST_CASE("the class: one more student, a name and a hand are edits of the file;
   w.desk->asking = app::Asking::class_list;
   w.settle();
   w.frames(3);
+  w.click(480, 144);  // into the first name
+  for (const char letter : {'A', 'd', 'a'}) {
+    ImGui::GetIO().AddInputCharacter(static_cast<unsigned>(letter));
+    w.frames(1);
+  }
+  CHECK(now().class_list[0].name.empty());  // not before the field is left
+  w.click(480, 600);
+  CHECK(now().class_list[0].name == "Ada");
   w.desk->asking = app::Asking::nothing;
   w.frames(2);
-  for (int i = 0; i < 5; ++i) w.desk->session.undo();
+  for (int i = 0; i < 6; ++i) w.desk->session.undo();
   CHECK(w.desk->session.text() == before);
 }
