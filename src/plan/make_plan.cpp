@@ -263,7 +263,7 @@ class Maker {
     if (plan_.split.over <= 0) return;
     const SplitReport& s = plan_.split;
     const bool limit = !course_.lessons_wanted && s.lessons >= course::lesson_limit;
-    plan_.findings.push_back({.rule = limit ? "too-many-lessons" : "split-impossible",
+    plan_.findings.push_back({.rule = limit ? "too-many-lessons" : s.more_lessons == 0 ? "split-lesson-short" : "split-impossible",
                               .stops = false,
                               .part = -1,
                               .lesson = 0,

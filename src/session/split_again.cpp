@@ -17,7 +17,7 @@ base::Result<SplitPreview> split_again(const course::Course& course, const plan:
   }
   for (const plan::LessonPlan& lesson : again->lessons) preview.work.push_back(lesson.work);
   for (check::Snag& snag : check::look(course, *again))
-    if (snag.rule == "split-impossible" || snag.rule == "too-many-lessons") preview.snags.push_back(std::move(snag));
+    if (snag.rule == "split-impossible" || snag.rule == "split-lesson-short" || snag.rule == "too-many-lessons") preview.snags.push_back(std::move(snag));
   return preview;
 }
 
