@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace course {
 
@@ -58,6 +59,23 @@ cloth::Box extent(const Course& course) {
     }
   }
   return box;
+}
+
+bool mirror_alike(const Course& course) {
+  const cloth::Box box = extent(course);
+  std::vector<cloth::Stitch> here, there;
+  for (const Part& part : course.parts)
+    for (const cloth::Stitch& stitch : part.work.stitches) {
+      const auto across = [&](cloth::Hole h) { return cloth::Hole{box.x0 + box.x1 - h.x, h.y}; };
+      here.push_back(stitch.normal());
+      there.push_back(cloth::Stitch{across(stitch.a), across(stitch.b)}.normal());
+    }
+  const auto order = [](const cloth::Stitch& s, const cloth::Stitch& t) {
+    return std::tie(s.a.x, s.a.y, s.b.x, s.b.y) < std::tie(t.a.x, t.a.y, t.b.x, t.b.y);
+  };
+  std::sort(here.begin(), here.end(), order);
+  std::sort(there.begin(), there.end(), order);
+  return here == there;
 }
 
 namespace {

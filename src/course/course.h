@@ -141,6 +141,8 @@ std::optional<double> tex(const Thread& thread);
 Form form(const Thread& thread);
 /// All holes of all stitches; a single hole at the origin where there are none.
 cloth::Box extent(const Course& course);
+/// Is the design its own mirror image, left for right? Then a piece stitched after mirrored pages is like all others. By its front stitches alone.
+bool mirror_alike(const Course& course);
 /// Its written middle, else the middle hole of the extent; of a half thread the one left of it and above.
 cloth::Hole middle(const Course& course);
 /// Width and height in threads, margins included: as written, else extent and margins, rounded up.

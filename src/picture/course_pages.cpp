@@ -75,6 +75,7 @@ CoursePages preparing_pages(const course::Course& course, const plan::Plan& plan
   TextPages pages(course.title, made.title, styles_for(print), page, measure);
   Telling before, after;
   add_steps(voice, "page.preparing.cloth", cloth_steps(course, voice), before);
+  if (voice.hand == say::Hand::left && !course::mirror_alike(course)) before.paragraph(voice.phrases.say("page.preparing.mirrored"));
   add_steps(voice, "page.preparing.finish", finish_steps(course, plan, voice), after);
   after.strong(voice.phrases.say("page.caution.title"));
   after.paragraph(voice.phrases.say("page.caution.scissors"));

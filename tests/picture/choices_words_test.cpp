@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "pages_of.h"
+#include "picture/course_pages.h"
 
 namespace {
 
@@ -67,4 +68,24 @@ TEST_CASE("eyelets down in the centre or up; tails and working lengths in the wo
   CHECK(has(said_of(ring(), "working_length_cm = 70"), "lengths of 70 cm"));
   CHECK(has(said_of(ring(), "first_tail_cm = 15"), "a tail of 15 cm"));
   CHECK(has(said_of(ring(), "working_length_cm = 70\nblocks_length_cm = 60"), "lengths of 60 cm"));
+}
+
+TEST_CASE("the left hand is told where the piece becomes the mirror image: not where the design is its own") {
+  const auto preparing = [](const std::string& parts, say::Hand hand) {
+    const auto course = course_of(parts);
+    const auto plan = plan::make_plan(course);
+    REQUIRE(plan);
+    const say::Voice voice{test::english(), hand, course};
+    std::string all;
+    for (const list::List& page : picture::preparing_pages(course, *plan, voice, test::type(), picture::page_size(course::Paper::a4), picture::Print::normal).pages)
+      all += test::text_of_page(page);
+    std::replace(all.begin(), all.end(), '\n', ' ');
+    return all;
+  };
+  const char* told = "becomes the mirror image";
+  const std::string stair = part_text("stair", "blocks", "[0, 0]", "first = \"across\"\npath = \"NE 4\"");
+  CHECK(has(preparing(stair, say::Hand::left), told));
+  CHECK_FALSE(has(preparing(stair, say::Hand::right), told));
+  CHECK_FALSE(has(preparing(ring(), say::Hand::left), told));
+  CHECK(has(preparing(ring() + part_text("leaf", "blocks", "[60, 0]", "first = \"across\"\npath = \"NE 4\""), say::Hand::left), told));
 }
