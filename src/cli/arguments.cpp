@@ -26,12 +26,12 @@ void hand_option(CLI::App* sub, Options& options, std::vector<std::string> hands
 }
 
 void add_mistake(CLI::App& app, Options& options, const char* course) {
-  auto* mistake = command(app, "mistake", "Take in a student's mistake: whether it matters, what it changes, how far to unpick",
+  auto* mistake = command(app, "mistake", "Take in a student's mistake: whether it matters (then it exits with 1), what it changes, how far to unpick",
                           "tellekant mistake frost.course.toml --part ring --from 31 --done 55 --off \"1 E\"", options);
   one_file(mistake, options, course);
   mistake->add_option("--part", options.mistake.part, "the part with the mistake")->required();
   mistake->add_option("--pass", options.mistake.pass, "the pass: 1 the first time along the line, 2 the second")->check(CLI::Range(1, 100))->capture_default_str();
-  mistake->add_option("--place", options.mistake.place, "of a repeated part: the how manieth place")->check(CLI::Range(1, 100000))->capture_default_str();
+  mistake->add_option("--place", options.mistake.place, "of a repeated part: which place, from 1")->check(CLI::Range(1, 100000))->capture_default_str();
   mistake->add_option("--from", options.mistake.from, "the first stitch that stands wrong, in the order of work")->required()->check(CLI::Range(1, 2000000));
   mistake->add_option("--done", options.mistake.done, "the last stitch that is worked; left out, the last of that lesson")->check(CLI::Range(1, 2000000));
   mistake->add_option("--off", options.mistake.off, "how it stands off: threads and a way of the chart, as \"1 E\"; N is up")->required()->expected(1, 2);
