@@ -173,6 +173,8 @@ struct Desk {
   bool show_later = true;                     ///< later lessons' work is hinted, else hidden
   std::filesystem::path folder;  ///< of the file panel
   std::string typed;             ///< into the file panel or a name
+  std::filesystem::path may_replace;  ///< the file that the panel has asked about
+  bool type_on = false;               ///< its field takes the keys again at the next frame
   std::string typed_notes;       ///< of a lesson
   int typed_student = -1;        ///< whose name `typed` is, while it is being typed; -1: nobody's
   std::string message;           ///< the last thing that could not be done, or was

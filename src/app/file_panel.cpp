@@ -1,7 +1,9 @@
 // Open and save: folders, course files, and a path that can be typed.
 #include <algorithm>
+#include <utility>
 
 #include "app/panels.h"
+#include "publish/publish.h"
 
 namespace app {
 namespace {
@@ -33,6 +35,14 @@ std::vector<Entry> entries(const std::filesystem::path& folder, bool picture) {
   return all;
 }
 
+/// Is another course's file there, which has not been asked about yet?
+bool would_replace(const Desk& desk, const std::filesystem::path& named) {
+  std::error_code ignored;
+  const auto& own = desk.session.file();
+  const bool same = own && std::filesystem::equivalent(*own, named, ignored);
+  return !same && named != desk.may_replace && std::filesystem::exists(named, ignored);
+}
+
 void choose(Desk& desk, const std::filesystem::path& path) {
   desk.message.clear();
   if (desk.asking == Asking::open) {
@@ -42,12 +52,24 @@ void choose(Desk& desk, const std::filesystem::path& path) {
   } else {
     std::filesystem::path named = path;
     if (!named.string().ends_with(ending)) named += ending;
+    if (would_replace(desk, named)) {
+      desk.message = desk.say("desk.file-there", {{"file", named.filename().string()}});
+      desk.may_replace = named;
+      desk.type_on = true;
+      return;
+    }
     desk.report(desk.session.save_as(named));
   }
   if (desk.message.empty()) {
     desk.asking = Asking::nothing;
     ImGui::CloseCurrentPopup();
   }
+}
+
+/// What the file is called, or would be after the course's title.
+std::string name_to_save(const Desk& desk) {
+  if (desk.session.file()) return desk.session.file()->filename().string();
+  return (desk.course() ? publish::file_stem(desk.course()->title) : "mine") + std::string(ending);
 }
 
 }  // namespace
@@ -59,23 +81,24 @@ void file_panel(Desk& desk) {
   ImGui::OpenPopup("files");
   if (!ImGui::BeginPopupModal("files", nullptr, ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings)) return;
   const bool opening = desk.asking != Asking::save_as;
-  if (ImGui::IsWindowAppearing()) desk.typed = (desk.folder / "").string();
+  const std::string name = opening ? "" : name_to_save(desk);
+  if (ImGui::IsWindowAppearing()) desk.may_replace.clear(), desk.typed = (desk.folder / name).string();
   ImGui::PushFont(desk.fonts.title);
   ImGui::TextUnformatted(desk.say(opening ? "desk.open" : "desk.save-as").c_str());
   ImGui::PopFont();
   ImGui::SetNextItemWidth(-1);
-  if (ImGui::IsWindowAppearing()) ImGui::SetKeyboardFocusHere();
+  if (ImGui::IsWindowAppearing() || std::exchange(desk.type_on, false)) ImGui::SetKeyboardFocusHere();
   const bool entered = input_text("##path", desk.typed);
   ImGui::BeginChild("entries", {0, -90 * desk.scale}, true);
   if (ImGui::Selectable(desk.say("desk.folder-above").c_str(), false, ImGuiSelectableFlags_DontClosePopups)) {
     desk.folder = desk.folder.parent_path();
-    desk.typed = (desk.folder / "").string();
+    desk.typed = (desk.folder / name).string();
   }
   for (const Entry& entry : entries(desk.folder, desk.asking == Asking::paper_chart)) {
     const std::string label = entry.path.filename().string() + (entry.folder ? "/" : "");
     if (!ImGui::Selectable(label.c_str(), desk.typed == entry.path.string(), ImGuiSelectableFlags_DontClosePopups)) continue;
     if (entry.folder) desk.folder = entry.path;
-    desk.typed = entry.folder ? (entry.path / "").string() : entry.path.string();
+    desk.typed = entry.folder ? (entry.path / name).string() : entry.path.string();
   }
   ImGui::EndChild();
   if (strong_button(desk, desk.say(opening ? "desk.open" : "desk.save")) || entered) choose(desk, desk.typed);

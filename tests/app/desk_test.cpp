@@ -168,3 +168,28 @@ TEST_CASE("a lesson that cuts shows cautions beside its bar; a lesson that does 
   CHECK(warned());
   CHECK(app::lesson_size(*w.desk) == "80 snips");
 }
+
+TEST_CASE("save as offers a name after the title, asks before another file is replaced, and keeps the name from folder to folder") {
+  Windowless w(std::string(TELLEKANT_ROOT) + "/lessons/frost.course.toml");
+  w.desk->session.begin("format = 1\n\n[course]\ntitle = \"Winter Mark\"\n\n[cloth]\ncount = 22\n\n[thread.heavy]\npearl = 5\n");
+  w.settle();
+  w.desk->asking = app::Asking::save_as;
+  w.frames(3);
+  const std::filesystem::path offered = w.folder / "winter-mark.course.toml";
+  CHECK(w.desk->typed == offered.string());
+  std::ofstream(offered) << "another course";
+  const auto there = [&] {
+    std::ifstream in(offered);
+    return std::string(std::istreambuf_iterator<char>(in), {});
+  };
+  w.mapped(ImGuiKey_Enter);
+  CHECK(there() == "another course");
+  CHECK(!w.desk->message.empty());
+  w.mapped(ImGuiKey_Enter);
+  CHECK(there().find("Winter Mark") != std::string::npos);
+  CHECK(w.desk->asking == app::Asking::nothing);
+  w.desk->asking = app::Asking::save_as;  // its own file: nothing to ask
+  w.frames(3);
+  w.mapped(ImGuiKey_Enter);
+  CHECK(w.desk->asking == app::Asking::nothing);
+}
