@@ -3,31 +3,19 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
-#include <cstring>
 
 #include "app/flow.h"
 #include "app/panels.h"
+#include "app/typed_field.h"
 #include "say/supplies.h"
 
 namespace app {
 namespace {
 
-constexpr std::size_t name_room = 4 * 60 + 1;  // bytes of the longest name that a file may have
-
-/// A name to be typed, taken over when the field is left. It is kept with the desk until then.
 void name_field(Desk& desk, int number, const course::Student& student) {
-  const bool typing = desk.typed_student == number;
-  std::array<char, name_room> text{};
-  std::strncpy(text.data(), (typing ? desk.typed : student.name).c_str(), text.size() - 1);
+  std::string name = student.name;
   ImGui::SetNextItemWidth(-1);
-  if (ImGui::InputTextWithHint("##name", desk.say("desk.class.no-name").c_str(), text.data(), text.size())) {
-    desk.typed = text.data();
-    desk.typed_student = number;
-  }
-  if (!ImGui::IsItemDeactivated() || desk.typed_student != number) return;
-  desk.typed_student = -1;
-  if (desk.typed != student.name) desk.apply(session::change_student(number, desk.typed, student.hand));
+  if (text_field(desk, "##name", name, desk.say("desk.class.no-name"))) desk.apply(session::change_student(number, name, student.hand));
 }
 
 void hand_field(Desk& desk, int number, const course::Student& student) {
@@ -69,7 +57,7 @@ void list(Desk& desk) {
 
 void class_panel(Desk& desk, float width, float height) {
   if (!begin_tall_panel(desk, "class", "desk.class", {width, height}, 720)) return;
-  if (ImGui::IsWindowAppearing()) desk.message.clear(), desk.typed_student = -1;
+  if (ImGui::IsWindowAppearing()) desk.message.clear();
   if (desk.course()) {
     quiet(desk, desk.say("desk.class.how"));
     course_number(desk, "desk.buying.students", "students", desk.course()->students, "change students");

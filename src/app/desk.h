@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <thread>
+#include <variant>
 #include <vector>
 
 #include "app/by_hand.h"
@@ -133,6 +134,12 @@ struct PrintChoice {
   bool asked = false;  ///< filled in from the course
 };
 
+/// What stands in the field that is being typed into, until it is left; an id of 0: none.
+struct Typing {
+  ImGuiID id = 0;
+  std::variant<std::string, int, double, std::array<int, 2>, std::array<float, 2>> value;
+};
+
 struct Sample {
   std::string name, text;
 };
@@ -176,7 +183,8 @@ struct Desk {
   std::filesystem::path may_replace;  ///< the file that the panel has asked about
   bool type_on = false;               ///< its field takes the keys again at the next frame
   std::string typed_notes;       ///< of a lesson
-  int typed_student = -1;        ///< whose name `typed` is, while it is being typed; -1: nobody's
+  Typing typing;
+  bool save_when_left = false;   ///< asked for while something was typed
   std::string message;           ///< the last thing that could not be done, or was
   PaperChart paper;
   PagePreview preview;

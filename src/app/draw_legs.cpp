@@ -78,6 +78,9 @@ void pull_to(Desk& desk, cloth::Hole hole) {
   const cloth::Hole end = session::end_of(*drawing.shape);
   const bool still = std::abs(hole.x - end.x) < 2 && std::abs(hole.y - end.y) < 2;
   drawing.pulled = still ? std::nullopt : session::pull(*drawing.shape, hole);
+  if (!drawing.pulled || !drawing.pulled->closes) return;
+  drawing.pulled->shape = session::ridge_outside(drawing.pulled->shape, drawing.chosen);
+  if (auto work = session::work_of(drawing.pulled->shape)) drawing.pulled->work = std::move(*work);
 }
 
 void show_pulled(const Desk& desk, Area area, ImDrawList& draw, cloth::Hole pointed) {

@@ -105,10 +105,11 @@ void frame(Desk& desk, float width, float height, double seconds) {
   top_bar(desk, at.top);
   lesson_row(desk, at.lessons);
   tool_bar(desk, at.tools);
+  sheet(desk, at.sheet);  // before the cloth: what was typed in it is taken over before a click there picks something else
   cloth_view(desk, at.cloth);
   needle_bar(desk, at.needle);
-  sheet(desk, at.sheet);
   overlays(desk, width, height);
+  save_what_was_typed(desk);
 }
 
 }  // namespace app

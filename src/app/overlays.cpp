@@ -105,14 +105,6 @@ void keys(Desk& desk) {
   ImGui::EndPopup();
 }
 
-int typed(ImGuiInputTextCallbackData* data) {
-  if (data->EventFlag != ImGuiInputTextFlags_CallbackResize) return 0;
-  auto& text = *static_cast<std::string*>(data->UserData);
-  text.resize(static_cast<std::size_t>(data->BufTextLen));
-  data->Buf = text.data();
-  return 0;
-}
-
 /// Title and notes of the lesson that is chosen, and whether it is locked.
 void rename_lesson(Desk& desk) {
   if (!begin_box(desk, "rename", 460, 0)) return;
@@ -126,7 +118,7 @@ void rename_lesson(Desk& desk) {
   }
   const bool entered = input_text("##title", desk.typed);
   words(desk, "desk.lesson-notes");
-  ImGui::InputTextMultiline("##notes", desk.typed_notes.data(), desk.typed_notes.capacity() + 1, {-1, 5 * ImGui::GetTextLineHeight()}, ImGuiInputTextFlags_CallbackResize, typed, &desk.typed_notes);
+  input_lines("##notes", desk.typed_notes, 5);
   bool locked = lesson.locked;
   if (ImGui::Checkbox(desk.say("desk.lesson-locked").c_str(), &locked)) desk.apply(session::lock_lesson(desk.lesson - 1, locked));
   if (strong_button(desk, desk.say("desk.rename")) || entered) {
@@ -140,10 +132,6 @@ void rename_lesson(Desk& desk) {
 }
 
 }  // namespace
-
-bool input_text(const char* id, std::string& text) {
-  return ImGui::InputText(id, text.data(), text.capacity() + 1, ImGuiInputTextFlags_CallbackResize | ImGuiInputTextFlags_EnterReturnsTrue, typed, &text);
-}
 
 void cancel_and_message(Desk& desk, const char* label) {
   beside(desk.say(label));

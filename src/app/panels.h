@@ -82,12 +82,13 @@ void class_panel(Desk& desk, float width, float height);
 bool page_choices(Desk& desk);
 /// A panel over the rest, as high as the window and at most so wide; its title is a phrase. Where true, EndPopup() it.
 bool begin_tall_panel(const Desk& desk, const char* name, const char* title, ImVec2 window, float most);
-/// A whole number of [course], typed and Enter, or by its buttons; `edit`: the name of the edit.
+/// A whole number of [course], typed or by its buttons; `edit`: the name of the edit.
 void course_number(Desk& desk, const char* label, const char* key, int now, const char* edit);
 /// Beside a panel's own button: the one that closes it (or Esc), and below what could not be done.
 void cancel_and_message(Desk& desk, const char* label = "desk.cancel");
 /// A line to type into; true when Enter was pressed.
 bool input_text(const char* id, std::string& text);
+void input_lines(const char* id, std::string& text, int lines);  ///< Enter begins a new line
 /// The interface larger or smaller, from 75 to 250 %.
 void scale_by(Desk& desk, float times);
 /// Undo and redo; what is being drawn by hand is let go of first.
@@ -95,6 +96,8 @@ void undo(Desk& desk);
 void redo(Desk& desk);
 /// Keys that work everywhere.
 void shortcuts(Desk& desk);
+/// Ctrl+S in the middle of a field: saves once what is typed there is taken over.
+void save_what_was_typed(Desk& desk);
 
 /// A window of our own without the toolkit's decorations; End() it.
 void begin_area(const char* name, Area area, ImU32 ground, ImGuiWindowFlags more = 0);

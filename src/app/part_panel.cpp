@@ -6,6 +6,7 @@
 
 #include "app/panels.h"
 #include "app/teach.h"
+#include "app/typed_field.h"
 #include "file/edit.h"
 #include "session/value_words.h"
 
@@ -45,7 +46,7 @@ void names_field(const Desk& desk, const stitch::KeySpec& spec, const std::vecto
 /// Anything that is typed; left empty, a key that need not be there is taken out.
 void typed_field(Desk& desk, const stitch::KeySpec& spec, const std::optional<stitch::Value>& value, const Change& change) {
   std::string typed = value ? session::in_words(*value) : std::string();
-  if (!input_text(label_of(spec).c_str(), typed)) return;
+  if (!text_field(desk, label_of(spec).c_str(), typed)) return;
   const bool none = typed.find_first_not_of(' ') == std::string::npos;
   const auto meant = none ? std::nullopt : session::from_words(spec, typed);
   if (meant)
@@ -71,8 +72,8 @@ void field(Desk& desk, const stitch::KeySpec& spec, const std::optional<stitch::
     case stitch::KeyType::hole:
       if (value) {
         const auto hole = std::get<cloth::Hole>(*value);
-        int xy[2] = {hole.x, hole.y};
-        if (spec.required && ImGui::InputInt2(label_of(spec).c_str(), xy, ImGuiInputTextFlags_EnterReturnsTrue))
+        std::array xy{hole.x, hole.y};
+        if (spec.required && hole_field(desk, label_of(spec).c_str(), xy))
           change(key, cloth::Hole{xy[0], xy[1]});
         if (spec.required) return;
       }
@@ -80,7 +81,7 @@ void field(Desk& desk, const stitch::KeySpec& spec, const std::optional<stitch::
     case stitch::KeyType::whole: {
       if (!value) return typed_field(desk, spec, value, change);
       int n = std::get<int>(*value);
-      if (!ImGui::InputInt(label_of(spec).c_str(), &n, 1, 1, ImGuiInputTextFlags_EnterReturnsTrue)) return;
+      if (!whole_field(desk, label_of(spec).c_str(), n, 1, 1)) return;
       if (n >= spec.least && n <= spec.most)
         change(key, n);
       else
@@ -115,11 +116,12 @@ void title(const Desk& desk, const std::string& text) {
 }
 
 void picked_fields(Desk& desk, int number) {
+  ImGui::PushID(number);  // what is typed belongs to this part
   const course::Part& part = desk.course()->parts[static_cast<std::size_t>(number)];
   title(desk, fmt::format("{} · {}", part.name, part.kind));
   ImGui::PushItemWidth(ImGui::GetContentRegionAvail().x * 0.7F);
   std::string name = part.name;
-  if (input_text(fmt::format("{}##name", desk.say("desk.name")).c_str(), name) && !name.empty()) {
+  if (text_field(desk, fmt::format("{}##name", desk.say("desk.name")).c_str(), name) && !name.empty()) {
     desk.apply(session::rename_part(*desk.course(), number, name));
     if (desk.message.empty()) desk.picked = name;
   }
@@ -142,6 +144,7 @@ void picked_fields(Desk& desk, int number) {
   if (ImGui::Button(desk.say("desk.copy").c_str())) copy_picked(desk);
   ImGui::SameLine();
   if (ImGui::Button(desk.say("desk.delete").c_str())) remove_picked(desk);
+  ImGui::PopID();
 }
 
 void drawing_fields(Desk& desk) {

@@ -6,6 +6,7 @@
 
 #include "app/panels.h"
 #include "app/teach.h"
+#include "app/typed_field.h"
 
 namespace app {
 namespace {
@@ -37,10 +38,9 @@ void mirror_field(const Desk& desk, stitch::Repeat repeat, const Change& change)
   ImGui::EndCombo();
 }
 
-void middle_field(const Desk& desk, stitch::Repeat repeat, const Change& change) {
-  float at[2] = {static_cast<float>(repeat.about_twice.x) / 2, static_cast<float>(repeat.about_twice.y) / 2};
-  if (!ImGui::InputFloat2(fmt::format("{}##about", desk.say("desk.about")).c_str(), at, "%.1f", ImGuiInputTextFlags_EnterReturnsTrue))
-    return;
+void about_field(Desk& desk, stitch::Repeat repeat, const Change& change) {
+  std::array at{static_cast<float>(repeat.about_twice.x) / 2, static_cast<float>(repeat.about_twice.y) / 2};
+  if (!middle_field(desk, fmt::format("{}##about", desk.say("desk.about")).c_str(), at)) return;
   repeat.about_twice = {static_cast<int>(std::lround(2 * at[0])), static_cast<int>(std::lround(2 * at[1]))};
   change(repeat);
 }
@@ -61,7 +61,7 @@ void repeat_fields(Desk& desk, int part) {
   mirror_field(desk, now, change);
   teach(desk, "desk.teach.mirror");
   if (!now.repeats()) return;
-  middle_field(desk, now, change);
+  about_field(desk, now, change);
   teach(desk, "desk.teach.about");
 }
 

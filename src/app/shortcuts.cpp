@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "app/panels.h"
+#include "app/typed_field.h"
 
 namespace app {
 namespace {
@@ -10,6 +11,12 @@ bool pressed(ImGuiKey key) { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key))
 /// GLFW's codes of letters are their capitals.
 bool letter(char c) { return ImGui::IsKeyPressed(c, false); }
 
+void save(Desk& desk) {
+  if (!desk.session.file()) desk.asking = Asking::save_as;
+  else if (desk.session.changed_on_disk()) desk.asking = Asking::changed_on_disk;
+  else desk.report(desk.session.save());
+}
+
 void with_control(Desk& desk) {
   const bool shift = ImGui::GetIO().KeyShift;
   if (letter('N')) desk.asking = Asking::begin;
@@ -17,8 +24,7 @@ void with_control(Desk& desk) {
   if (letter('-')) scale_by(desk, 1 / 1.1F);
   if (letter('0')) scale_by(desk, 1 / desk.scale);
   if (letter('O')) desk.asking = Asking::open;
-  if (letter('S') && (shift || !desk.session.file())) desk.asking = Asking::save_as;
-  else if (letter('S')) desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
+  if (letter('S')) shift ? void(desk.asking = Asking::save_as) : save(desk);
   if (letter('Z') && !shift) undo(desk);
   if (letter('Y') || (letter('Z') && shift)) redo(desk);
   if (letter('D')) copy_picked(desk);
@@ -74,10 +80,20 @@ void plain(Desk& desk) {
 
 void shortcuts(Desk& desk) {
   constexpr int f1 = 290, f2 = 291;  // GLFW's codes
-  if (desk.asking != Asking::nothing || ImGui::GetIO().WantTextInput) return;
+  if (desk.asking != Asking::nothing) return;
+  if (ImGui::GetIO().WantTextInput) {
+    if (ImGui::GetIO().KeyCtrl && letter('S')) desk.save_when_left = true, leave_field();
+    return;
+  }
   if (ImGui::IsKeyPressed(f1, false)) desk.asking = Asking::keys;
   if (ImGui::IsKeyPressed(f2, false) && desk.course() && desk.lesson <= static_cast<int>(desk.course()->lessons.size())) desk.asking = Asking::rename_lesson;
   ImGui::GetIO().KeyCtrl ? with_control(desk) : plain(desk);
+}
+
+void save_what_was_typed(Desk& desk) {
+  if (!desk.save_when_left || desk.typing.id != 0) return;
+  desk.save_when_left = false;
+  save(desk);
 }
 
 }  // namespace app

@@ -7,6 +7,7 @@
 #include "app/flow.h"
 #include "app/panels.h"
 #include "app/teach.h"
+#include "app/typed_field.h"
 #include "file/schema.h"
 #include "plan/schedule.h"
 
@@ -41,16 +42,13 @@ std::vector<std::string> kinds_of(const Desk& desk) {
   return kinds;
 }
 
-void speed_field(Desk& desk, const std::string& kind) {
+void kind_speed(Desk& desk, const std::string& kind) {
   const auto& own = desk.course()->choices.habits.stitches_a_minute;
   const bool set = own.find(kind) != own.end();
   const double now = plan::speed(*desk.course(), kind);
   double speed = now;
   ImGui::SetNextItemWidth(field_width * desk.scale);
-  if (ImGui::InputDouble(fmt::format("{}{}##speed", kind, set ? " *" : "").c_str(), &speed, 0.5, 1, "%.1f",
-                         ImGuiInputTextFlags_EnterReturnsTrue) &&
-      speed != now)
-    desk.apply(session::change_speed(kind, speed));
+  if (speed_field(desk, fmt::format("{}{}###speed {}", kind, set ? " *" : "", kind).c_str(), speed)) desk.apply(session::change_speed(kind, speed));
   if (!set) return;
   const std::string assumed = fmt::format("{}##{}", desk.say("desk.speed.assumed"), kind);
   beside(assumed);
@@ -73,7 +71,7 @@ void settings(Desk& desk) {
   for (const std::string& kind : kinds_of(desk)) {
     if (!first) beside_width(3.2F * field_width * desk.scale);
     first = false;
-    speed_field(desk, kind);
+    kind_speed(desk, kind);
   }
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "app/panels.h"
+#include "app/typed_field.h"
 
 namespace app {
 
@@ -22,7 +23,7 @@ bool begin_tall_panel(const Desk& desk, const char* name, const char* title, ImV
 void course_number(Desk& desk, const char* label, const char* key, int now, const char* edit) {
   int n = now;
   ImGui::SetNextItemWidth(110 * desk.scale);
-  if (ImGui::InputInt(fmt::format("{}##{}", desk.say(label), key).c_str(), &n, 1, 10, ImGuiInputTextFlags_EnterReturnsTrue) && n != now)
+  if (whole_field(desk, fmt::format("{}##{}", desk.say(label), key).c_str(), n, 1, 10))
     desk.apply(session::change_course(key, std::to_string(n), edit));
 }
 

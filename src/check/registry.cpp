@@ -23,6 +23,7 @@ const std::vector<Rule>& rules() {
       {"cutting", cutting},
       {"cutting-order", cutting_order},
       {"edge-order", edge_order},
+      {"edge-cuts-off", edge_cuts_off},
       {"bars-order", bars_order},
   };
   return all;

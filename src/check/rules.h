@@ -47,6 +47,8 @@ void back_over_cut(const course::Course&, const plan::Plan&, Snags&);
 
 /// An edge on the other side of the cutting than the teacher's habit says: edge-after-cutting, edge-before-cutting.
 void edge_order(const course::Course&, const plan::Plan&, Snags&);
+/// Stitched work on the cloth that a closed edge cuts off: within an opening (edge-cuts-off-inside), or outside the piece (edge-cuts-off-outside).
+void edge_cuts_off(const course::Course&, const plan::Plan&, Snags&);
 /// The order of cutting, bars and fillings: bars-before-cutting, fillings-before-cutting, fillings-before-bars, bars-out-of-turn,
 /// fillings-out-of-turn; what no lesson works: bars-in-no-lesson, fillings-in-no-lesson.
 void bars_order(const course::Course&, const plan::Plan&, Snags&);

@@ -80,6 +80,14 @@ std::optional<Edit> begin_at_nearest(const Snag& snag) {
   return change_key(snag.part, "begin_at", file::in_toml(*snag.also_at), "begin at the nearest start");
 }
 
+std::optional<Edit> ridge_to_the_other_side(const Course& course, const Snag& snag) {
+  const auto& values = course.parts[static_cast<std::size_t>(snag.part)].values;
+  const auto out = values.find("out");
+  if (out == values.end()) return std::nullopt;
+  const bool left = std::get<std::string>(out->second) == "left";
+  return change_key(snag.part, "out", file::in_toml(std::string(left ? "right" : "left")), "turn the ridge to the other side");
+}
+
 }  // namespace
 
 std::optional<Edit> mend(const Course& course, const Snag& snag) {
@@ -90,6 +98,7 @@ std::optional<Edit> mend(const Course& course, const Snag& snag) {
   if (snag.rule == "lesson-empty" && snag.lesson > 0) return remove_lesson(snag.lesson - 1);
   if (snag.rule == "cloth-size") return without("let the cloth fit the design", {"cloth", 0}, {"size_threads", "middle"});
   if (snag.rule == "begin-at-missed") return begin_at_nearest(snag);
+  if (snag.rule == "edge-cuts-off-inside") return ridge_to_the_other_side(course, snag);
   if (snag.rule == "count-from-missing" && snag.part >= 0) return without("count from the best landmark", {"part", snag.part}, {"count_from"});
   return std::nullopt;
 }

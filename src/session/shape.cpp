@@ -56,6 +56,13 @@ std::vector<int> numbers_for(int threads) {
   return numbers;
 }
 
+/// Square threads of the box round its stitches.
+std::int64_t room_of(const stitch::Work& work) {
+  cloth::Box box{work.stitches.front().a.x, work.stitches.front().a.y, work.stitches.front().a.x, work.stitches.front().a.y};
+  for (const cloth::Stitch& stitch : work.stitches) box.grow(stitch.a), box.grow(stitch.b);
+  return std::int64_t{box.width()} * box.height();
+}
+
 }  // namespace
 
 Shape shape_of(const course::Part& part) { return {stitch::find_kind(part.kind), part.values}; }
@@ -118,6 +125,25 @@ std::optional<Pulled> pull(const Shape& shape, cloth::Hole to) {
       best_distance = distance;
       best = Pulled{std::move(tried), std::move(*work), longer.back(), closes};
       best->closes = best->work.closed;
+    }
+  }
+  return best;
+}
+
+Shape ridge_outside(const Shape& shape, const stitch::Values& chosen) {
+  const auto work = work_of(shape);
+  if (!work || !work->closed || work->passes.empty() || work->passes.front().order != stitch::Order::looped) return shape;
+  Shape best = shape;
+  std::int64_t most = room_of(*work);
+  for (const stitch::KeySpec& spec : shape.kind->keys) {
+    if (spec.type != stitch::KeyType::word || chosen.contains(spec.name)) continue;
+    for (const std::string_view word : spec.words) {
+      Shape tried = shape;
+      tried.values[std::string(spec.name)] = std::string(word);
+      const auto with = work_of(tried);
+      if (!with || !with->closed || room_of(*with) <= most) continue;
+      most = room_of(*with);
+      best = std::move(tried);
     }
   }
   return best;

@@ -59,6 +59,8 @@ struct Pulled {
 cloth::Hole end_of(const Shape& shape);
 /// Of all legs that fit, in eight ways, the one that ends nearest to the hole; a leg that closes the ring wins where the hole is near the beginning.
 std::optional<Pulled> pull(const Shape& shape, cloth::Hole to);
+/// Of a closed part of looped stitches the side that puts the ridge outside the ring, unless it is among `chosen`; any other shape as it is.
+Shape ridge_outside(const Shape& shape, const stitch::Values& chosen);
 /// Without its last leg; nothing where it has only one.
 std::optional<Shape> without_last(const Shape& shape);
 

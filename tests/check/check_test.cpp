@@ -264,3 +264,29 @@ TEST_CASE("class-larger and class-left-hand: a list that the course does not fit
   CHECK(with("students = 1\n", right + right) == "class-larger");
   CHECK(with("students = 3\n", right + right) == "");
 }
+
+TEST_CASE("edge-cuts-off: work on the side of an edge that is cut away; the innermost edge round it decides") {
+  const auto edge = [](const std::string& name, const std::string& start, int side, const std::string& more) {
+    const std::string n = std::to_string(side);
+    return part_text(name, "edge", start, "path = \"E " + n + ", S " + n + ", W " + n + ", N " + n + "\"\n" + more);  // clockwise: its left is outside
+  };
+  const std::string hem = edge("hem", "[-60, -60]", 120, ""), inside_out = edge("hem", "[-60, -60]", 120, "out = \"right\"\n");
+  const std::string opening = edge("opening", "[-20, -30]", 70, "out = \"right\"\n");
+  const std::string hem_round_it = edge("round", "[-6, -18]", 44, "");  // an own piece, out of the opening's cloth
+  CHECK(rules_of(course_of(ring + hem)) == "");
+  const auto lost = snags_of(course_of(ring + inside_out));
+  REQUIRE(lost.size() == 1);
+  CHECK(lost[0].rule == "edge-cuts-off-inside");
+  CHECK(lost[0].severity == check::Severity::stop);
+  CHECK(lost[0].words.at("other") == "ring");
+  CHECK(lost[0].numbers.at("n") == 60);  // 12 blocks of 5
+  CHECK(rules_of(course_of(ring + hem + opening)) == "edge-cuts-off-inside");
+  CHECK(rules_of(course_of(part_text("line", "backstitch", "[-50, -50]", "path = \"E 12\"") + hem + opening)) == "");
+  CHECK(rules_of(course_of(ring + hem + opening + hem_round_it)) == "");
+  const auto beside = snags_of(course_of(hem + part_text("line", "backstitch", "[-80, 80]", "path = \"E 12\"")));
+  REQUIRE(beside.size() == 1);
+  CHECK(beside[0].rule == "edge-cuts-off-outside");
+  CHECK(beside[0].severity == check::Severity::ask);
+  CHECK(rules_of(course_of(part_text("line", "backstitch", "[-80, 80]", "path = \"E 12\"") + inside_out)) == "");
+  CHECK(rules_of(course_of(hem + part_text("line", "backstitch", "[-66, 0]", "path = \"E 12\""))).find("edge-cuts-off-outside") != std::string::npos);
+}

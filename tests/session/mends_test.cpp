@@ -55,6 +55,7 @@ TEST_CASE("each mend takes its snag away") {
   mended(head + ring + lesson("\"ring\"") + lesson(""), "lesson-empty");
   mended("format = 1\n[course]\ntitle = \"Test\"\n[cloth]\ncount = 22\nsize_threads = [10, 10]\n[thread.heavy]\npearl = 5\n" + ring, "cloth-size");
   mended(head + part_text("ring", "blocks", "[0, 0]", "path = \"NE 4, SE 3, SW 3, NW 2\"\nbegin_at = [1, 99]"), "begin-at-missed");
+  mended(head + ring + part_text("hem", "edge", "[-60, -60]", "path = \"E 120, S 120, W 120, N 120\"\nout = \"right\""), "edge-cuts-off-inside");
 }
 
 TEST_CASE("what has no mend offers none") {

@@ -106,3 +106,20 @@ TEST_CASE("a path goes on from its end, whichever end the kind works it from: an
     CHECK(handles[2].at == cloth::Hole{20, 16});
   }
 }
+
+TEST_CASE("an edge that closes has its ridge outside, whichever way round it was drawn, unless the side was chosen") {
+  for (const bool clockwise : {true, false}) {
+    auto shape = session::begin_shape("edge", {0, 0});
+    REQUIRE(shape);
+    shape->values["path"] = std::string(clockwise ? "E 20, S 20, W 20, N 20" : "S 20, E 20, N 20, W 20");
+    for (const char* out : {"left", "right"}) {
+      shape->values["out"] = std::string(out);
+      const auto turned = session::ridge_outside(*shape, {});
+      CHECK(std::get<std::string>(turned.values.at("out")) == (clockwise ? "left" : "right"));
+      CHECK(session::ridge_outside(*shape, {{"out", std::string(out)}}).values == shape->values);
+    }
+  }
+  auto open = session::begin_shape("edge", {0, 0});
+  open->values["path"] = std::string("S 20, E 20");
+  CHECK(session::ridge_outside(*open, {}).values == open->values);
+}
