@@ -63,14 +63,14 @@ void stage_pieces(const Desk& desk) {
 
 void buttons(Desk& desk) {
   if (strong_button(desk, desk.say("desk.buying.text")))
-    write(desk, "-shopping-list.txt", publish::supplies_text(desk.voice(), *desk.plan()));
+    write(desk, "-shopping-list.txt", publish::supplies_text(desk.page_voice(), *desk.plan()));
   beside(desk.say("desk.buying.table"));
   if (ImGui::Button(desk.say("desk.buying.table").c_str()))
-    write(desk, "-shopping-list.csv", publish::supplies_csv(desk.voice(), *desk.plan()));
+    write(desk, "-shopping-list.csv", publish::supplies_csv(desk.page_voice(), *desk.plan()));
   beside(desk.say("desk.buying.calendar"));
   if (ImGui::Button(desk.say("desk.buying.calendar").c_str())) {
     const std::string now = publish::stamp_of(std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now()));
-    write(desk, "-calendar.ics", publish::calendar(desk.voice(), *desk.plan(), now));
+    write(desk, "-calendar.ics", publish::calendar(desk.page_voice(), *desk.plan(), now));
   }
   cancel_and_message(desk, "desk.close");
 }

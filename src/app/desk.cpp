@@ -22,6 +22,24 @@ void Desk::set_light(Light light_) {
   set_style(theme, scale);
 }
 
+void Desk::speak(std::string_view language_) {
+  language = language_;
+  phrases = publish::phrases_in(language.empty() ? system_language() : language);
+}
+
+std::string Desk::edit_words(std::string_view name) const {
+  std::string key = "edit." + std::string(name);
+  std::replace(key.begin(), key.end(), ' ', '-');
+  if (phrases.get().has(key)) return say(key);
+  for (const char* with_word : {"change", "add"})  // a key of the course file, or a kind
+    if (name.starts_with(std::string(with_word) + " "))
+      {
+      const std::string what(name.substr(std::string_view(with_word).size() + 1));
+      return say(std::string("edit.") + with_word, {{"what", phrases.get().has("kind." + what) ? say::kind_name(phrases, what) : what}});
+    }
+  return std::string(name);
+}
+
 void Desk::saved_or_ask() {
   if (session.saved()) quit = true;
   else asking = Asking::unsaved_quit;

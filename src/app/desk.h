@@ -19,6 +19,7 @@
 #include "paint/cairo/paint.h"
 #include "picture/chart.h"
 #include "picture/handout.h"
+#include "publish/languages.h"
 #include "publish/publish.h"
 #include "say/say.h"
 #include "session/session.h"
@@ -141,13 +142,15 @@ struct Typing {
 };
 
 struct Sample {
-  std::string name, text;
+  std::string name;  ///< empty: the small sample, which is named in the window's language
+  std::string text;
 };
 
 struct Desk {
   Desk(const words::Phrases& phrases_, std::filesystem::path spare, std::function<void()> ready) : phrases(phrases_), session(std::move(spare), std::move(ready)) {}
 
-  const words::Phrases& phrases;
+  std::reference_wrapper<const words::Phrases> phrases;  ///< of the window
+  std::string language;  ///< of the window, as she chose it; empty: as the system says
   session::Session session;
   Light light = Light::light;
   float scale = 1;
@@ -203,7 +206,13 @@ struct Desk {
   const course::Course* course() const { return session.seen() ? &session.seen()->course : nullptr; }
   const plan::Plan* plan() const { return session.seen() ? &session.seen()->plan : nullptr; }
   say::Voice voice() const { return {phrases, hand, *course()}; }
-  std::string say(std::string_view key, const words::Arguments& arguments = {}) const { return phrases.say(key, arguments); }
+  /// What is written for the class speaks the course's language, whatever the window speaks.
+  say::Voice page_voice() const { return {publish::phrases_in(course()->choices.language), hand, *course()}; }
+  /// The window in this language from the next frame on; empty: as the system says.
+  void speak(std::string_view language_);
+  /// An edit's name as the window says it ("lengthen leg").
+  std::string edit_words(std::string_view name) const;
+  std::string say(std::string_view key, const words::Arguments& arguments = {}) const { return phrases.get().say(key, arguments); }
   /// Applies an edit; what cannot be done is said in the message line.
   void apply(const session::Edit& edit);
   void report(const base::Result<void>& result);

@@ -58,7 +58,7 @@ bool write_drawing(Desk& desk, session::Shape shape, const char* what) {
   Drawing& drawing = desk.drawing;
   const course::Course now = file::read(desk.session.text()).course;  // the snapshot may not know the part yet
   const int part = drawing.name.empty() ? -1 : course::find_part(now, drawing.name);
-  const std::string name = part < 0 ? session::free_name(now, drawing.kind) : drawing.name;
+  const std::string name = part < 0 ? session::free_name(now, say::kind_name(desk.page_voice().phrases, drawing.kind)) : drawing.name;
   desk.apply(part < 0 ? session::add_part({name, drawing.kind, thread_for(desk), shape.values})
                       : session::change_values(part, shape.values, what));
   if (!desk.message.empty()) return false;

@@ -3,6 +3,7 @@
 
 #include "app/flow.h"
 #include "app/panels.h"
+#include "file/edit.h"
 
 namespace app {
 namespace {
@@ -66,6 +67,21 @@ void form_choices(Desk& desk, float wide) {
   print.packet = static_cast<publish::Packet>(as);
 }
 
+/// Of the course: all that is written for the class.
+bool course_language(Desk& desk, float wide) {
+  const std::string now = desk.course()->choices.language;
+  ImGui::SetNextItemWidth(wide);
+  if (!ImGui::BeginCombo("##language", publish::phrases_in(now).say("language.name").c_str())) return false;
+  bool changed = false;
+  for (const std::string_view language : publish::languages())
+    if (ImGui::Selectable(publish::phrases_in(language).say("language.name").c_str(), language == now) && language != now) {
+      desk.apply(session::change_course("language", file::in_toml(std::string(language)), "change language"));
+      changed = true;
+    }
+  ImGui::EndCombo();
+  return changed;
+}
+
 }  // namespace
 
 bool page_choices(Desk& desk) {
@@ -83,6 +99,8 @@ bool page_choices(Desk& desk) {
   beside_width(ImGui::CalcTextSize(desk.say("desk.black-and-white").c_str()).x + 50 * desk.scale);
   changed = ImGui::Checkbox(desk.say("desk.black-and-white").c_str(), &black) || changed;
   print.ink = black ? publish::Ink::black : publish::Ink::colours;
+  beside_width(wide);
+  changed = course_language(desk, wide) || changed;
   beside_width(wide);
   ImGui::SetNextItemWidth(90 * desk.scale);
   if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);

@@ -33,7 +33,7 @@ void draw_page(Desk& desk) {
     preview.lesson = desk.lesson;
     return;
   }
-  say::Voice voice = desk.voice();
+  say::Voice voice = desk.page_voice();
   voice.hand = desk.print.hand == course::Hand::left ? say::Hand::left : say::Hand::right;
   const auto pages = picture::handout(*desk.course(), *desk.plan(), desk.lesson, voice, *desk.type, picture::page_size(desk.print.paper),
                                       desk.print.large ? picture::Print::large : picture::Print::normal);
@@ -68,8 +68,8 @@ void write_pages(Desk& desk, std::optional<int> lesson) {
   desk.writing = std::make_unique<Writing>();
   Writing& writing = *desk.writing;
   writing.into = order.into;
-  writing.thread = std::jthread([&writing, order, seen = desk.session.seen(), &phrases = desk.phrases](const std::stop_token& stop) {
-    const auto written = publish::handouts(seen->course, seen->plan, phrases, order, stop, [&writing](int done, int of) {
+  writing.thread = std::jthread([&writing, order, seen = desk.session.seen(), &phrases = desk.phrases.get()](const std::stop_token& stop) {
+    const auto written = publish::handouts(seen->course, seen->plan, publish::phrases_in(seen->course.choices.language), order, stop, [&writing](int done, int of) {
       writing.done = done;
       writing.of = of;
     });

@@ -52,13 +52,12 @@ bool measure_in_window(Desk& desk) {
 }  // namespace
 
 int run_measure(const std::string& file) {
-  const auto phrases = words::Phrases::read(assets::table("phrases/en.toml"), "phrases/en.toml");
   const auto text = file::load(file);
-  if (!phrases || !text) {
-    fmt::print(stderr, "tellekant-desk: {}\n", !phrases ? phrases.error().what : text.error().what);
+  if (!text) {
+    fmt::print(stderr, "tellekant-desk: {}\n", text.error().what);
     return 2;
   }
-  Desk desk(*phrases, std::filesystem::temp_directory_path(), [] {});
+  Desk desk(publish::phrases_in("en"), std::filesystem::temp_directory_path(), [] {});
   if (!show_course(desk, *text, file)) return 2;
   std::size_t stitches = 0;
   for (const course::Part& part : desk.course()->parts) stitches += part.work.stitches.size();

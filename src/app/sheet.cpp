@@ -214,7 +214,7 @@ void put_right(Desk& desk) {
     if (snag.at && ImGui::IsItemClicked()) fly_to(desk, {snag.at->x, snag.at->y, snag.at->x, snag.at->y});
     quiet(desk, words::capitalised(said.does));
     if (const auto edit = session::mend(*desk.course(), snag)) {
-      const std::string label = fmt::format("{}##mend{}", desk.say("desk.mend", {{"what", edit->name}}), n);
+      const std::string label = fmt::format("{}##mend{}", desk.say("desk.mend", {{"what", desk.edit_words(edit->name)}}), n);
       if (ImGui::SmallButton(label.c_str())) return desk.apply(*edit);
     }
     ++n;

@@ -48,7 +48,7 @@ void kind_speed(Desk& desk, const std::string& kind) {
   const double now = plan::speed(*desk.course(), kind);
   double speed = now;
   ImGui::SetNextItemWidth(field_width * desk.scale);
-  if (speed_field(desk, fmt::format("{}{}###speed {}", kind, set ? " *" : "", kind).c_str(), speed)) desk.apply(session::change_speed(kind, speed));
+  if (speed_field(desk, fmt::format("{}{}###speed {}", say::kind_name(desk.phrases, kind), set ? " *" : "", kind).c_str(), speed)) desk.apply(session::change_speed(kind, speed));
   if (!set) return;
   const std::string assumed = fmt::format("{}##{}", desk.say("desk.speed.assumed"), kind);
   beside(assumed);

@@ -44,6 +44,7 @@ std::optional<std::string> course_of(Desk& desk) {
   course.first_day = base::parse_date(a.first_day);
   course.weeks = a.weeks;
   course.count = a.count;
+  course.language = desk.phrases.get().language();
   if (a.size[0] > 0 && a.size[1] > 0) course.size_threads = cloth::Hole{a.size[0], a.size[1]};
   const bool fits = !a.title.empty() && (a.first_day.empty() || course.first_day) && a.weeks >= 1 && a.weeks <= course::lesson_limit && a.count >= 4 && a.count <= 80;
   if (fits) return session::text_of(course);
@@ -65,7 +66,7 @@ void begin(Desk& desk, std::string text) {
 void others(Desk& desk) {
   title(desk, "desk.samples");
   for (const Sample& sample : desk.samples)
-    if (ImGui::Selectable(sample.name.c_str(), false, ImGuiSelectableFlags_DontClosePopups)) return begin(desk, sample.text);
+    if (ImGui::Selectable((sample.name.empty() ? desk.say("desk.small-sample") : sample.name).c_str(), false, ImGuiSelectableFlags_DontClosePopups)) return begin(desk, sample.text);
   if (desk.recent.empty()) return;
   title(desk, "desk.recent");
   for (const std::filesystem::path& file : std::vector<std::filesystem::path>(desk.recent))

@@ -23,7 +23,7 @@ void hint(const std::string& text) {
 }
 
 void teach(const Desk& desk, std::string_view phrase) {
-  if (desk.phrases.has(phrase)) hint(desk.say(phrase));
+  if (desk.phrases.get().has(phrase)) hint(desk.say(phrase));
 }
 
 }  // namespace app

@@ -9,14 +9,15 @@ namespace app {
 namespace {
 
 /// The choice of the kind is as wide as its longest name with the arrow behind it.
-std::string room_for_kinds() {
+std::string room_for_kinds(const Desk& desk) {
   std::string longest;
+  const auto width = [](const std::string& text) { return ImGui::CalcTextSize(text.c_str()).x; };
   for (const stitch::Kind* kind : stitch::kinds())
-    if (kind->name.size() > longest.size()) longest = kind->name;
+    if (const std::string name = say::kind_name(desk.phrases, kind->name); width(name) > width(longest)) longest = name;
   return longest + "MMM";
 }
 
-std::vector<std::string> labels_of(const Desk& desk) { return {desk.say("desk.pick"), desk.say("desk.draw"), room_for_kinds(), desk.say("desk.mistake.mark")}; }
+std::vector<std::string> labels_of(const Desk& desk) { return {desk.say("desk.pick"), desk.say("desk.draw"), room_for_kinds(desk), desk.say("desk.mistake.mark")}; }
 
 bool tool(const Desk& desk, const std::string& label, bool chosen, const std::string& what_it_does) {
   const bool pressed = chosen ? strong_button(desk, label) : ImGui::Button(label.c_str());
@@ -25,14 +26,14 @@ bool tool(const Desk& desk, const std::string& label, bool chosen, const std::st
 }
 
 void kind_choice(Desk& desk) {
-  beside(room_for_kinds());
-  ImGui::SetNextItemWidth(ImGui::CalcTextSize(room_for_kinds().c_str()).x + 2 * ImGui::GetStyle().FramePadding.x);
-  const bool opened = ImGui::BeginCombo("##kind", desk.drawing.kind.c_str(), ImGuiComboFlags_HeightLargest);
+  beside(room_for_kinds(desk));
+  ImGui::SetNextItemWidth(ImGui::CalcTextSize(room_for_kinds(desk).c_str()).x + 2 * ImGui::GetStyle().FramePadding.x);
+  const bool opened = ImGui::BeginCombo("##kind", say::kind_name(desk.phrases, desk.drawing.kind).c_str(), ImGuiComboFlags_HeightLargest);
   if (!opened) return teach(desk, "desk.kind." + desk.drawing.kind);
   int number = 0;
   for (const stitch::Kind* kind : stitch::kinds()) {
     const std::string name(kind->name);
-    if (ImGui::Selectable(fmt::format("{}  {}", key_of_kind(number++), name).c_str(), name == desk.drawing.kind)) choose_kind(desk, name);
+    if (ImGui::Selectable(fmt::format("{}  {}", key_of_kind(number++), say::kind_name(desk.phrases, name)).c_str(), name == desk.drawing.kind)) choose_kind(desk, name);
     teach(desk, "desk.kind." + name);
   }
   ImGui::EndCombo();

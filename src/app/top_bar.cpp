@@ -25,8 +25,16 @@ void file_menu(Desk& desk) {
 void edit_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.edit").c_str())) return;
   const std::string undo(desk.session.undo_name()), redo(desk.session.redo_name());
-  if (ImGui::MenuItem(desk.say("desk.undo", {{"what", undo}}).c_str(), "Ctrl+Z", false, !undo.empty())) app::undo(desk);
-  if (ImGui::MenuItem(desk.say("desk.redo", {{"what", redo}}).c_str(), "Ctrl+Y", false, !redo.empty())) app::redo(desk);
+  if (ImGui::MenuItem(desk.say("desk.undo", {{"what", desk.edit_words(undo)}}).c_str(), "Ctrl+Z", false, !undo.empty())) app::undo(desk);
+  if (ImGui::MenuItem(desk.say("desk.redo", {{"what", desk.edit_words(redo)}}).c_str(), "Ctrl+Y", false, !redo.empty())) app::redo(desk);
+  ImGui::EndMenu();
+}
+
+/// The window in another language; each is named in itself.
+void language_menu(Desk& desk) {
+  if (!ImGui::BeginMenu(desk.say("desk.language").c_str())) return;
+  for (const std::string_view language : publish::languages())
+    if (ImGui::MenuItem(publish::phrases_in(language).say("language.name").c_str(), nullptr, desk.phrases.get().language() == language)) desk.speak(language);
   ImGui::EndMenu();
 }
 
@@ -48,6 +56,7 @@ void show_menu(Desk& desk) {
     desk.view.fit = true;
   }
   if (ImGui::MenuItem(desk.say("desk.dark").c_str(), "D", &dark)) desk.set_light(dark ? Light::dark : Light::light);
+  language_menu(desk);
   ImGui::EndMenu();
 }
 

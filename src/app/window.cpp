@@ -112,19 +112,15 @@ void run(Desk& desk, GLFWwindow* window) {
 }  // namespace
 
 int run_window(const std::optional<std::string>& file) {
-  const auto phrases = words::Phrases::read(assets::table("phrases/en.toml"), "phrases/en.toml");
-  if (!phrases) {
-    fmt::print(stderr, "tellekant-desk: {}\n", phrases.error().what);
-    return 2;
-  }
   GlfwWindow window;
   if (!window.open(1440, 900)) {
     fmt::print(stderr, "tellekant-desk: no window can be opened here: is there a screen, and OpenGL 3.2?\n");
     return 3;
   }
-  Desk desk(*phrases, state_folder(), [] { glfwPostEmptyEvent(); });
+  Desk desk(publish::phrases_in("en"), state_folder(), [] { glfwPostEmptyEvent(); });
   const std::filesystem::path set = state_folder() / "settings";
   Settings settings = read_settings(set);
+  desk.speak(settings.language);
   desk.scale = std::clamp(window.scale() * settings.scale, least_scale, most_scale);
   auto fonts = load_fonts(desk.scale);
   if (!fonts) {
@@ -137,7 +133,7 @@ int run_window(const std::optional<std::string>& file) {
   std::vector<std::string_view> courses;
   for (const std::string_view path : assets::samples()) courses.push_back(assets::table(path));
   desk.samples = samples(courses);
-  desk.samples.push_back({desk.say("desk.small-sample"), std::string(assets::table("new.course.toml"))});
+  desk.samples.push_back({"", std::string(assets::table("new.course.toml"))});
   desk.textures = {make_texture, drop_texture};
   desk.show_folder = show_folder;
   desk.folder = std::filesystem::current_path();
@@ -146,7 +142,7 @@ int run_window(const std::optional<std::string>& file) {
   if (file) open_course(desk, *file);
   else desk.session.begin(std::string(assets::table("new.course.toml"))), desk.asking = Asking::begin;
   run(desk, window.handle());
-  if (auto kept = write_settings(set, {desk.light, desk.scale / window.scale(), desk.recent}); !kept) fmt::print(stderr, "tellekant-desk: {}\n", kept.error().what);
+  if (auto kept = write_settings(set, {desk.light, desk.language, desk.scale / window.scale(), desk.recent}); !kept) fmt::print(stderr, "tellekant-desk: {}\n", kept.error().what);
   if (desk.session.saved()) desk.session.leave_unsaved_work();
   return 0;
 }

@@ -2,6 +2,7 @@
 #include <CLI/CLI.hpp>
 #include <iostream>
 
+#include "assets/assets.h"
 #include "cli/options.h"
 #include "file/course_file.h"
 
@@ -101,7 +102,9 @@ Parsed parse(int count, char** arguments) {
   app.require_subcommand(1);
   app.fallthrough();
   app.set_version_flag("--version", std::string("tellekant " TELLEKANT_VERSION ", course file format ") + std::to_string(file::format_version));
-  app.add_option("--language", parsed.options.language, "of pages, lists and snags: en or nb (Norwegian); the course's own where left out")->check(CLI::IsMember({"en", "nb"}));
+  std::vector<std::string> languages;
+  for (const std::string_view language : assets::languages()) languages.emplace_back(language);
+  app.add_option("--language", parsed.options.language, "of pages, lists and snags (en English, nb Norwegian); the course's own where left out")->check(CLI::IsMember(languages));
   app.add_flag("--quiet", parsed.options.quiet, "say nothing but results and errors");
   app.add_flag("--verbose", parsed.options.verbose, "say what took how long");
   app.footer("Example:\n  tellekant handouts frost.course.toml --into pages\n\nExit: 0 fine; 1 something must be put right first; 2 the file or the call is wrong; 3 something could not be written.");

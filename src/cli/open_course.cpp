@@ -10,6 +10,7 @@
 #include "cli/stopwatch.h"
 #include "file/course_file.h"
 #include "paint/cairo/paint.h"
+#include "publish/languages.h"
 #include "publish/publish.h"
 #include "say/say.h"
 
@@ -54,25 +55,7 @@ std::optional<Checked> plan_and_check(const course::Course& course, const Option
   return checked;
 }
 
-namespace {
-
-words::Phrases table_of(const std::string& language) {
-  const std::string path = "phrases/" + language + ".toml";
-  auto table = words::Phrases::read(assets::table(path), path);
-  base::require(table.has_value(), table ? "" : table.error().what);
-  return std::move(*table);
-}
-
-}  // namespace
-
-const words::Phrases& phrases(const course::Course& course) {
-  static const words::Phrases english = table_of("en");
-  static std::map<std::string, words::Phrases> others;
-  const std::string& language = course.choices.language;
-  if (language == english.language()) return english;
-  const auto known = others.find(language);
-  return known != others.end() ? known->second : others.emplace(language, table_of(language).completed_by(english)).first->second;
-}
+const words::Phrases& phrases(const course::Course& course) { return publish::phrases_in(course.choices.language); }
 
 std::string snag_lines(const std::string& file, const course::Course& course, const std::vector<check::Snag>& snags) {
   constexpr std::string_view severities[] = {"stop", "ask", "note"};

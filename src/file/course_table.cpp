@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "assets/assets.h"
 #include "file/schema.h"
 #include "file/table_reader.h"
 #include "file/tables.h"
@@ -57,6 +58,14 @@ std::optional<std::string> read_zone(const Node& node, FaultList& faults) {
 
 std::optional<std::string> read_technique(const Node& node, FaultList& faults) { return read_line(node, line_limit, faults); }
 
+/// One of those that there is a table of phrases in.
+std::optional<std::string> read_language(const Node& node, FaultList& faults) {
+  std::vector<std::string> known;
+  for (const std::string_view language : assets::languages()) known.emplace_back(language);
+  const auto index = read_word(node, known, faults);
+  return index ? std::optional(known[*index]) : std::nullopt;
+}
+
 }  // namespace
 
 void read_course_table(const Entry* entry, Reading& reading) {
@@ -77,7 +86,7 @@ void read_course_table(const Entry* entry, Reading& reading) {
   using course::Hand;
   table.word<Hand>("hand", {{"right", Hand::right}, {"left", Hand::left}, {"both", Hand::both}}, course.choices.hand);
   table.word<course::Paper>("paper", {{"A4", course::Paper::a4}, {"Letter", course::Paper::letter}}, course.choices.paper);
-  table.word<std::string>("language", {{"en", "en"}, {"nb", "nb"}}, course.choices.language);
+  table.take("language", read_language, course.choices.language);
   table.whole("home_minutes", 0, 1440, course.home_minutes);
   table.list("seen_before", seen_limit, read_technique, course.seen_before);
   reading.students_written = table.find("students") != nullptr;

@@ -21,6 +21,9 @@ struct Voice {
   const course::Course& course;
 };
 
+/// What a kind of part is called, or a stage of cutwork ("bars", "fillings"), by its name in the course file.
+std::string kind_name(const words::Phrases& phrases, std::string_view kind);
+
 /// Where a row of a line lies: closed rows from the outside, open ones as they are worked.
 enum class RowPlace { first, second, third, outer, middle, inner };
 RowPlace row_place(const course::Course& course, int part, int row);

@@ -14,6 +14,7 @@ struct NewCourse {
   std::optional<base::Date> first_day;
   int weeks = 6;                            ///< lessons, one a week
   int count = 22;                           ///< threads an inch
+  std::string language = "en";              ///< of what is written for the class
   std::optional<cloth::Hole> size_threads;  ///< cloth, width and height; none: as the design will need
 };
 

@@ -14,14 +14,16 @@ const std::string frost = std::string(TELLEKANT_ROOT) + "/lessons/frost.course.t
 
 TEST_CASE("settings are kept: light, scale, files opened lately; damaged ones fall back to the defaults") {
   TestFolder folder;
-  app::Settings settings{app::Light::dark, 1.5F, {"/a/b c.course.toml", "/d.course.toml"}};
+  app::Settings settings{app::Light::dark, "nb", 1.5F, {"/a/b c.course.toml", "/d.course.toml"}};
   REQUIRE(app::write_settings(folder / "settings", settings));
   const app::Settings read = app::read_settings(folder / "settings");
   CHECK(read.light == app::Light::dark);
   CHECK(read.scale == doctest::Approx(1.5));
   CHECK(read.recent == settings.recent);
-  std::ofstream(folder / "settings") << "scale x\nscale 9000\nrubbish\n";
+  CHECK(read.language == "nb");
+  std::ofstream(folder / "settings") << "scale x\nscale 9000\nrubbish\nlanguage tlh\n";
   CHECK(app::read_settings(folder / "settings").scale == doctest::Approx(2.5));
+  CHECK(app::read_settings(folder / "settings").language.empty());
   CHECK(app::read_settings(folder / "nothing").recent.empty());
 }
 

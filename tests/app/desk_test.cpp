@@ -4,6 +4,7 @@
 #include "app/teach.h"
 #include "app/windowless.h"
 #include "file/course_file.h"
+#include "file/schema.h"
 #include "list/contrast.h"
 
 namespace {
@@ -113,6 +114,12 @@ TEST_CASE("text and lines of both themes keep the contrast of WCAG 2.2") {
     CHECK(list::contrast(t.chart.now, t.chart.ground) >= 4.5);
     CHECK(list::contrast(t.chart.before, t.chart.ground) >= 2);
   }
+}
+
+TEST_CASE("every kind, and every stage that has a speed, has a name in words") {
+  const words::Phrases phrases = phrases_in(Language::english);
+  for (const std::string& name : file::speed_names()) CHECK(phrases.has("kind." + name));
+  for (const stitch::Kind* kind : stitch::kinds()) CHECK(phrases.has("kind." + std::string(kind->name)));
 }
 
 TEST_CASE("every key of every kind has words that teach it") {
