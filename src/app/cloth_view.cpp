@@ -116,6 +116,7 @@ course::Line grid_line(const Desk& desk) {
 picture::ChartView chart_view(const Desk& desk, Area area) {
   picture::ChartView view{desk.view.x, desk.view.y, area.w / desk.view.pixels, area.h / desk.view.pixels, desk.view.pixels, desk.lesson, desk.show_back, desk.show_later,
                           mirrored(desk), grid_line(desk), std::nullopt, picked_part(desk)};
+  view.folds = true;
   if (desk.cut.shown) {
     view.cuts = desk.cuts.get();
     view.snips = desk.cut.snips;

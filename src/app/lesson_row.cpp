@@ -126,7 +126,9 @@ void lesson_row(Desk& desk, Area area) {
   ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0);
   begin_area("lessons", area, paint(desk.theme.desk), ImGuiWindowFlags_HorizontalScrollbar);
   ImGui::PopStyleVar(2);
-  if (desk.plan()) {
+  if (desk.course() && desk.course()->parts.empty() && desk.course()->lessons.empty()) {
+    wrapped(desk.say("desk.no-lessons-yet"));
+  } else if (desk.plan()) {
     const int n = static_cast<int>(desk.plan()->lessons.size());
     const float s = desk.scale, gap = 10 * s, height = area.h - 2;
     const float width = std::max(190 * s, (area.w - gap * static_cast<float>(n)) / static_cast<float>(n + 1));

@@ -240,6 +240,10 @@ void sheet(Desk& desk, Area area) {
   paper_panel(desk);
   part_panel(desk);
   if (!desk.session.faults().empty()) faults(desk);
+  if (desk.course() && desk.course()->parts.empty() && desk.tool != Tool::draw) {
+    heading(desk, desk.say("desk.nothing-drawn"));
+    wrapped(desk.say("desk.nothing-drawn.do"));
+  }
   if (desk.plan() && !desk.plan()->lessons.empty()) {
     ImGui::PushFont(desk.fonts.title);
     wrapped(say::lesson_title(desk.voice(), *desk.plan(), desk.lesson));
@@ -256,7 +260,7 @@ void sheet(Desk& desk, Area area) {
     missed(desk);
   }
   ImGui::EndChild();
-  if (desk.plan() && strong_button(desk, desk.say("desk.pages"), {-1, 0})) desk.asking = Asking::pages;
+  if (desk.plan() && !desk.plan()->lessons.empty() && strong_button(desk, desk.say("desk.pages"), {-1, 0})) desk.asking = Asking::pages;
   ImGui::End();
 }
 

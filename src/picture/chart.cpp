@@ -25,6 +25,18 @@ class Chart {
     for (int n = static_cast<int>(std::floor(view_.y)) - 1; n <= view_.y + view_.height + 1; ++n) grid_line(n, shift, false, finest);
   }
 
+  /// A closed line round the cloth; the folds in dashes far longer than those of the thread on the back.
+  void folds(const ChartIndex& index) {
+    const cloth::Box& c = index.cloth();
+    const list::Point top = at({c.x0, c.y0}), bottom = at({c.x1, c.y1}), middle = at(index.middle());
+    const double left = std::min(top.x, bottom.x), right = std::max(top.x, bottom.x);
+    for (const double y : {top.y, bottom.y}) long_line({left, y}, {right, y}, 0);
+    for (const double x : {left, right}) long_line({x, top.y}, {x, bottom.y}, 0);
+    constexpr double dash = 18;  // pixels, half of it free
+    long_line({left, middle.y}, {right, middle.y}, dash / view_.pixels);
+    long_line({middle.x, top.y}, {middle.x, bottom.y}, dash / view_.pixels);
+  }
+
   /// Later work lies undermost, this lesson's uppermost.
   void stitches(const ChartIndex& index, cloth::Box box) {
     std::array<std::vector<ChartIndex::Lying>, 3> layers;
@@ -117,6 +129,18 @@ class Chart {
     line.cap = cap;
   }
 
+  /// Level or upright, in dashes so long (threads; 0: unbroken); only what is seen of it is listed.
+  void long_line(list::Point a, list::Point b, double dash) {
+    const bool level = a.y == b.y;
+    const double width = 1.4 / view_.pixels, from = std::max(level ? a.x : a.y, -dash), to = std::min(level ? b.x : b.y, (level ? view_.width : view_.height) + dash);
+    const auto piece = [&](double begin, double end) {
+      stroke(list::Role::landmark, {level ? begin : a.x, level ? a.y : begin}, {level ? end : a.x, level ? a.y : end}, width, colours_.before, list::Dash::none, list::Cap::flat);
+    };
+    if (dash == 0) return piece(from, to);
+    const double first = level ? a.x : a.y;  // a dash begins there, wherever the view begins
+    for (double at = first + std::floor((from - first) / (1.5 * dash)) * 1.5 * dash; at < to; at += 1.5 * dash) piece(std::max(at, from), std::min(at + dash, to));
+  }
+
   void number(cloth::Hole h, int n) {
     constexpr double size_pt = 2.6;  // one thread is one unit: about 0.9 threads high
     const list::Point p = at(h);
@@ -151,6 +175,7 @@ cloth::Box seen_box(const ChartView& view) {
 list::List chart(const course::Course&, const plan::Plan& plan, const ChartIndex& index, const ChartView& view, const ChartColours& colours) {
   Chart chart(view, colours);
   chart.grid();
+  if (view.folds) chart.folds(index);
   if (view.cuts) chart.cut_ground();
   constexpr double too_fine = 2.5;  // pixels of a thread
   view.pixels < too_fine ? chart.far_stitches(index, seen_box(view)) : chart.stitches(index, seen_box(view));

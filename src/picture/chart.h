@@ -33,6 +33,9 @@ class ChartIndex {
         if (cloth::touches(at->lying.stitch, box)) tell(at->lying);
   }
 
+  cloth::Hole middle() const { return middle_; }     ///< of the cloth
+  const cloth::Box& cloth() const { return cloth_; }  ///< its cut edges
+
  private:
   struct Tiled {
     int row = 0, column = 0;  ///< the tile of the stitch's first end
@@ -41,6 +44,8 @@ class ChartIndex {
   static int tile(int v);
   std::vector<Tiled>::const_iterator from(int row, int column) const;
   std::vector<Tiled> tiled_;  ///< by row, column, number
+  cloth::Hole middle_;
+  cloth::Box cloth_;
   int reach_ = 0;             ///< threads from a stitch's first end to its other one, at most
   int first_row_ = 0, last_row_ = -1;
 };
@@ -70,6 +75,7 @@ struct ChartView {
   const CutIndex* cuts = nullptr;  ///< the cloth is shown cut: all of the lessons before, and so many snips of this one
   int snips = 0;
   bool at_hand = false;            ///< the next snip is marked
+  bool folds = false;            ///< the cloth's cut edges and the two folds in its middle are drawn
 };
 
 /// What of the cloth is seen, with a thread more on every side.

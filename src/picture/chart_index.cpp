@@ -38,7 +38,9 @@ int lesson_of(const std::vector<FirstWorked>& all, int part, const cloth::Stitch
 
 int ChartIndex::tile(int v) { return v >= 0 ? v / tile_side : -((-v + tile_side - 1) / tile_side); }
 
-ChartIndex::ChartIndex(const course::Course& course, const plan::Plan& plan) {
+ChartIndex::ChartIndex(const course::Course& course, const plan::Plan& plan) : middle_(course::middle(course)) {
+  const cloth::Hole corner = course::corner(course), size = course::size_threads(course);
+  cloth_ = {corner.x, corner.y, corner.x + size.x, corner.y + size.y};
   const std::vector<FirstWorked> all = worked(plan);
   for (std::size_t p = 0; p < course.parts.size(); ++p)
     for (const cloth::Stitch& stitch : course.parts[p].work.stitches) {
