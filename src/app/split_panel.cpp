@@ -37,7 +37,9 @@ std::vector<std::string> kinds_of(const Desk& desk) {
     const auto stage = [&](const plan::PartRoute& route) { return name == (route.stage == course::Stage::bars ? "bars" : "fillings"); };
     const auto& parts = desk.course()->parts;
     const auto& routes = desk.plan()->routes;
-    if (std::any_of(parts.begin(), parts.end(), is) || std::any_of(routes.begin(), routes.end(), stage)) kinds.push_back(name);
+    const auto& finishing = desk.plan()->finishing;
+    const bool cut_out = name == "cut-out" && std::any_of(finishing.begin(), finishing.end(), [](const plan::Finishing& f) { return f.finish == plan::Finish::cut_out; });
+    if (cut_out || std::any_of(parts.begin(), parts.end(), is) || std::any_of(routes.begin(), routes.end(), stage)) kinds.push_back(name);
   }
   return kinds;
 }

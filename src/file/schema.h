@@ -18,7 +18,7 @@ Keys thread_keys();
 Keys habits_keys();
 Keys count_cost_keys();
 Keys kind_names();  ///< the kinds of part that this version offers
-Keys speed_names();  ///< what has a speed: the kinds, and the bars and fillings of cutwork
+Keys speed_names();  ///< what has a speed: the kinds, the bars and fillings of cutwork, the cutting out
 Keys part_keys();   ///< of every part, whatever its kind
 /// Of a part of that kind: name, kind, thread, the kind's own, the further ones of every part.
 Keys part_keys(const stitch::Kind& kind);

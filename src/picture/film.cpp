@@ -166,7 +166,8 @@ class Film {
     order.moment.last = point.done;
     if (sheet_.looped(close_up.trail) && point.does == NeedlePoint::Does::down) order.loop = point.stitch;
     order.number = sheet_.styles.number;
-    if (point.number <= 2 && made.counts_inside) order.count = &made.count_in->count;
+    const int counted_until = sheet_.looped(close_up.trail) ? 1 : 2;  // where the loop is drawn the ruler may be in its way
+    if (point.number <= counted_until && made.counts_inside) order.count = &made.count_in->count;
     return order;
   }
 

@@ -90,6 +90,8 @@ void LayOut::add(int lot, const trail::Trail& trail, const stitch::Pass& pass, c
 
 void LayOut::add_whole(int lot, double minutes, const std::string& name) { add_unit({lot, 0, 0}, minutes, technique(name), 0); }
 
+void LayOut::add_step(int lot, double minutes) { add_unit({lot, 0, 0}, minutes, -1, 0); }
+
 void LayOut::add_steps(int lot, std::pair<int, int> items, double minutes, const std::string& name, Stop stop) {
   if (items.first < items.second) coarse_ = std::max(coarse_, minutes);
   add_unit({lot, items.first, items.second}, minutes, technique(name), stop == Stop::pass ? after_pass : stop == Stop::leg ? after_leg : within_leg);

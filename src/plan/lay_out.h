@@ -23,6 +23,8 @@ class LayOut {
   void add(int lot, const trail::Trail& trail, const stitch::Pass& pass, const std::string& kind, std::pair<int, int> stitches);
   /// Work that is not parted: a cutting.
   void add_whole(int lot, double minutes, const std::string& technique);
+  /// A step that is not parted and teaches nothing new.
+  void add_step(int lot, double minutes);
   /// Of several things worked one after another, those that are not parted: the lot's items first to last, counted from 0. `stop`: how it is to
   /// put the work down behind them.
   void add_steps(int lot, std::pair<int, int> items, double minutes, const std::string& technique, Stop stop);

@@ -5,6 +5,7 @@
 
 #include "course/calendar.h"
 #include "plan/counts.h"
+#include "plan/finishing.h"
 #include "plan/lay_out.h"
 #include "plan/routes.h"
 
@@ -35,6 +36,7 @@ int how_many(const course::Course& course, const Plan& plan) {
   for (const PartCutting& cut : plan.cuttings) n = std::max(n, cut.lesson);
   for (const PartRoute& route : plan.routes)
     for (const auto& section : route.sections) n = std::max(n, section.lesson);
+  for (const Finishing& step : plan.finishing) n = std::max(n, step.lesson);
   return n;
 }
 
@@ -115,8 +117,6 @@ void from_written(const course::Course& course, const course::Lesson& written, L
   lesson.place = written.place;
   if (written.minutes) lesson.minutes_given = *written.minutes;
   lesson.room = room(course, lesson.minutes_given);
-  for (const course::WorkItem& work : written.work)
-    if (work.part < 0) lesson.work.push_back(work.text);
 }
 
 }  // namespace
@@ -137,6 +137,8 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     for (int c = 0; c < static_cast<int>(plan.cuttings.size()); ++c)
       if (plan.cuttings[static_cast<std::size_t>(c)].lesson == i + 1) add_cutting(course, plan, c, lesson);
     for (const auto& where : routes_in(plan, i + 1)) add_route(course, plan, where, lesson);
+    for (const Finishing& step : plan.finishing)
+      if (step.lesson == i + 1) lesson.work.emplace_back(work_name(step.finish)), lesson.minutes += minutes_of(course, step.finish);
     if (i < static_cast<int>(course.lessons.size())) from_written(course, course.lessons[i], lesson);
     plan.counts.push_back(counts_of(course, plan.trails, lesson.sections));
     plan.lessons.push_back(std::move(lesson));

@@ -6,6 +6,7 @@
 
 #include "plan/checkpoints.h"
 #include "plan/cuttings.h"
+#include "plan/finishing.h"
 #include "plan/guidance.h"
 #include "plan/lay_out.h"
 #include "plan/lessons.h"
@@ -92,6 +93,7 @@ class Maker {
 
   void plan_as_written() {
     schedule_written(course_, passes_, plan_);
+    plan_.finishing = finishing_written(course_, false);
     std::vector<std::size_t> order(passes_.size());
     std::iota(order.begin(), order.end(), 0U);
     const auto begins = [&](std::size_t i) {
@@ -117,7 +119,9 @@ class Maker {
       const std::size_t lot = order[n];
       lot < passes_.size() ? add_pass(lay_out, lot, static_cast<int>(n)) : lot < first_route() ? add_cutting(lay_out, lot) : add_route(lay_out, lot);
     }
+    add_finishing(lay_out);
     lay_out.split();
+    put_finishing(lay_out);
     on_cloth_.emplace(course_, std::vector<guide::PlacedTrail>{});
     for (const std::size_t lot : order) put_right(lay_out, lot);
     plan_.split = lay_out.report();
@@ -169,6 +173,36 @@ class Maker {
       first = static_cast<int>(i) + 1;
       together = 0;
     }
+  }
+
+  int finishing_lot(Finish finish) const { return static_cast<int>(first_route() + plan_.routes.size()) + (finish == Finish::wash ? 0 : 1); }
+  std::vector<Finish> free_finishing() const {
+    std::vector<Finish> free;
+    const auto locked = finishing_written(course_, true);
+    for (const Finish finish : {Finish::wash, Finish::cut_out})
+      if (finishing_wanted(course_, finish) && std::none_of(locked.begin(), locked.end(), [&](const Finishing& f) { return f.finish == finish; }))
+        free.push_back(finish);
+    return free;
+  }
+  /// Behind all work, that of locked lessons too.
+  void add_finishing(LayOut& lay_out) const {
+    int last = 1;
+    for (const PassOf& pass : passes_)
+      for (const guide::Section& section : pass.sections) last = std::max(last, section.lesson);
+    for (const Finish finish : free_finishing()) {
+      lay_out.between(last, course::lesson_limit + 1);
+      for (const Finishing& was : finishing_written(course_, false))
+        if (was.finish == finish) lay_out.remember(finishing_lot(finish), {was.lesson});
+      lay_out.add_step(finishing_lot(finish), minutes_of(course_, finish));
+    }
+  }
+  void put_finishing(const LayOut& lay_out) {
+    plan_.finishing = finishing_written(course_, true);
+    for (const Finish finish : free_finishing()) {
+      const guide::When when = lay_out.when(finishing_lot(finish));
+      plan_.finishing.push_back({finish, when.lesson, when.item});
+    }
+    std::stable_sort(plan_.finishing.begin(), plan_.finishing.end(), [](const Finishing& a, const Finishing& b) { return std::pair(a.lesson, a.item) < std::pair(b.lesson, b.item); });
   }
 
   /// Passes by their index; behind them the cuttings, then bars and fillings.

@@ -139,6 +139,14 @@ struct PartRoute {
   double threads(int first, int last) const;
 };
 
+enum class Finish { wash, cut_out };
+/// A step that needs no thread, as it lies in a lesson.
+struct Finishing {
+  Finish finish = Finish::wash;
+  int lesson = 0;
+  int item = 0;  ///< place among the lesson's work
+};
+
 /// What must be bought. Every figure of thread is one student's; `sets` students' worth is bought in all.
 struct Supplies {
   struct Thread {
@@ -181,6 +189,7 @@ struct Plan {
   std::vector<guide::CloseUp> close_ups;
   std::vector<PartCutting> cuttings;  ///< in order of part
   std::vector<PartRoute> routes;      ///< in order of part, bars before fillings
+  std::vector<Finishing> finishing;   ///< in the order of the lessons
   std::vector<LessonPlan> lessons;
   std::vector<std::vector<CountLine>> counts;  ///< for each lesson
   std::vector<Checkpoint> checkpoints;              ///< by lesson, in the order of its work

@@ -59,7 +59,7 @@ TEST_CASE("edge-crosses-itself: an edge over its own way stops") {
 TEST_CASE("cut-out-last: stitching after the cutting out stops, the wash after it is asked about") {  // Archer 1911, ch. XII: last of all
   const std::string hem = part_text("hem", "edge", "[-60, -60]", "path = \"E 120, S 120, W 120, N 120\"");
   CHECK(rules_of(course_of(ring + hem + lesson("\"ring\", \"hem\"", "minutes = 900\n") + lesson("\"wash\", \"cut out\""))) == "");
-  const auto snags = snags_of(course_of(ring + hem + lesson("\"ring\", \"cut out\", \"wash\"") + lesson("\"hem\"", "minutes = 900\n")));
+  const auto snags = snags_of(course_of(ring + hem + lesson("\"ring\", \"cut out\", \"wash\"", "minutes = 900\n") + lesson("\"hem\"", "minutes = 900\n")));
   REQUIRE(snags.size() == 2);
   CHECK(snags[0].rule == "cut-out-unwashed");
   CHECK(snags[0].severity == check::Severity::ask);

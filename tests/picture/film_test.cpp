@@ -94,6 +94,21 @@ TEST_CASE("every still of every design: type of a 22nd, safe edges, nothing on a
   }
 }
 
+TEST_CASE("an edge gone on with at any stitch: nothing lies on anything else where it goes on") {
+  const int step = std::getenv("TELLEKANT_LONG") ? 1 : 12;
+  for (int first = 5; first < 220; first += step) {
+    CAPTURE(first);
+    const std::string lessons = "[[lesson]]\nwork = [\"hem / 1.." + std::to_string(first) + "\"]\n[[lesson]]\nwork = [\"hem / " + std::to_string(first + 1) + "..221\"]\n";
+    const course::Course course = course_from(designs_with_hem().back().second + lessons);
+    const plan::Plan plan = test::planned(course);
+    for (const picture::Still& still : picture::film(course, plan, 2, say::Voice{test::english(), say::Hand::right, course}, test::type())) {
+      CAPTURE(still.title);
+      CAPTURE(still.number);
+      for (const std::string& fault : picture::overlaps(still.list, test::type())) FAIL_CHECK(fault);
+    }
+  }
+}
+
 TEST_CASE("a still for each point of each close-up: two a stitch, of looped stitches the first and the last besides (geometry)") {
   for (const auto& [name, text] : {std::pair{std::string("frost"), text_of("lessons/frost.course.toml")}, designs_with_hem().back()}) {
     CAPTURE(name);

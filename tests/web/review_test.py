@@ -18,6 +18,7 @@ program, root, folder = sys.argv[1], pathlib.Path(sys.argv[2]), pathlib.Path(sys
 HEM = '''format = 1
 [course]
 title = "Hem"
+minutes = 300
 [cloth]
 count = 22
 [thread.edge]
