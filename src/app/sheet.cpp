@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "app/panels.h"
 #include "app/teach.h"
@@ -174,6 +175,8 @@ void thread(Desk& desk) {
 /// The lesson's work, each line to be sent to another lesson.
 void work(Desk& desk) {
   heading(desk, desk.say("desk.work"));
+  if (const double minutes = lesson_of(desk).prepare_minutes; minutes > 0)
+    wrapped(desk.say("page.prepare-first", {{"n", static_cast<std::int64_t>(std::lround(minutes))}}));
   const auto& lessons = desk.course()->lessons;
   if (lessons.empty()) {
     for (const std::string& line : lesson_of(desk).work) wrapped(line);

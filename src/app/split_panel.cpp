@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "app/flow.h"
 #include "app/panels.h"
@@ -57,6 +58,17 @@ void kind_speed(Desk& desk, const std::string& kind) {
   if (ImGui::Button(assumed.c_str())) desk.apply(session::change_speed(kind, std::nullopt));
 }
 
+void habit_minutes(Desk& desk, const char* label, const char* key, double now, const char* edit) {
+  int minutes = static_cast<int>(std::lround(now));
+  ImGui::SetNextItemWidth(field_width * desk.scale);
+  if (whole_field(desk, labelled(desk, label, key).c_str(), minutes, 5, 15)) desk.apply(session::change_habit(key, std::to_string(minutes), edit));
+}
+
+bool washes(const Desk& desk) {
+  const auto& all = desk.plan()->finishing;
+  return std::any_of(all.begin(), all.end(), [](const plan::Finishing& f) { return f.finish == plan::Finish::wash; });
+}
+
 void settings(Desk& desk) {
   const course::Course& course = *desk.course();
   if (course.lessons.empty()) {
@@ -67,6 +79,12 @@ void settings(Desk& desk) {
   course_number(desk, "desk.split.minutes", "minutes", course.minutes, "change minutes");
   beside_width(3 * field_width * desk.scale);
   course_number(desk, "desk.split.home", "home_minutes", course.home_minutes, "change home work");
+  beside_width(3 * field_width * desk.scale);
+  habit_minutes(desk, "desk.split.prepare", "prepare_minutes", course.choices.habits.prepare_minutes, "change minutes for the cloth");
+  if (washes(desk)) {
+    beside_width(3 * field_width * desk.scale);
+    habit_minutes(desk, "desk.split.wash", "wash_minutes", course.choices.habits.wash_minutes, "change minutes for the wash");
+  }
   pace_field(desk);
   quiet(desk, desk.say("desk.speeds"));
   bool first = true;

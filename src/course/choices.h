@@ -38,6 +38,7 @@ struct Habits {
   Pace pace = Pace::practised;                       ///< of the class: which of the assumed speeds hold
   std::map<std::string, double> assumed_speeds;      ///< by kind, from the table in assets/, for this pace
   double class_share = 0.6;                          ///< of a class's minutes: the share in which students stitch
+  double prepare_minutes = 0;  ///< of the first lesson, for the cloth; 0: at home before it
   double wash_minutes = 20;  ///< of a lesson: washed, squared up and pressed; an assumption, no source
   EdgeWhen edge = EdgeWhen::before_cutting;
   EyeletNeedle eyelet_needle = EyeletNeedle::down_in_the_middle;

@@ -95,6 +95,7 @@ void read_habits_table(const Entry* entry, Reading& reading) {
   table.number("waste", 0, 1, habits.waste);
   table.number("back_limit", 5, 100, habits.back_limit);
   table.number("class_share", 0.05, 1, habits.class_share);
+  table.number("prepare_minutes", 0, 1440, habits.prepare_minutes);
   table.number("wash_minutes", 0, 1440, habits.wash_minutes);
   using course::Pace;
   table.word<Pace>("pace", {{"practised", Pace::practised}, {"beginner", Pace::beginner}}, habits.pace);

@@ -18,7 +18,7 @@ Keys habits_keys() {
   Keys keys{"working_length_cm"};
   for (const std::string& kind : kind_names()) keys.push_back(length_key(kind));
   for (const char* key :
-       {"tail_cm", "first_tail_cm", "take_up", "waste", "back_limit", "class_share", "wash_minutes", "pace", "edge", "eyelet_needle", "stitches_a_minute", "count_cost"})
+       {"tail_cm", "first_tail_cm", "take_up", "waste", "back_limit", "class_share", "prepare_minutes", "wash_minutes", "pace", "edge", "eyelet_needle", "stitches_a_minute", "count_cost"})
     keys.emplace_back(key);
   return keys;
 }

@@ -56,6 +56,7 @@ Column title_column(const Sheet& sheet) {
   Column column(sheet.width(), styles, sheet.measure);
   column.heading(say::lesson_title(sheet.voice, sheet.plan, sheet.lesson.number));
   column.paragraph(have_ready(sheet));
+  if (const std::string first = prepare_first(sheet); !first.empty()) column.paragraph(first);
   if (const std::string first = marks_first(sheet); !first.empty()) column.strong(first);
   return column;
 }

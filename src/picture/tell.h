@@ -50,6 +50,8 @@ Telling tell_marks(const Sheet& sheet);
 Telling tell_notes(const Sheet& sheet);
 Telling tell_missed(const Sheet& sheet);
 /// Washing and cutting out have no pictures, but words and cautions.
+/// In a lesson that begins with the cloth, that it is prepared first; else empty.
+std::string prepare_first(const Sheet& sheet);
 Telling tell_other_work(const Sheet& sheet);
 
 }  // namespace picture

@@ -161,6 +161,10 @@ void tell_metres(const Sheet& sheet, const std::vector<ThreadUse>& uses, Telling
   }
 }
 
+bool does(const Sheet& sheet, std::string_view work) {
+  return std::find(sheet.lesson.work.begin(), sheet.lesson.work.end(), work) != sheet.lesson.work.end();
+}
+
 }  // namespace
 
 std::string cloth_count(const Sheet& sheet) {
@@ -174,8 +178,11 @@ std::vector<std::string> ready_items(const Sheet& sheet) {
   for (const ThreadUse& use : uses) items.push_back(lengths_words(sheet, use));
   for (const int size : needles(sheet, uses)) items.push_back(sheet.say("page.ready.needle", {{"size", std::int64_t{size}}}));
   if (has_marks(sheet)) items.push_back(sheet.say("page.ready.tacking"));
+  const bool washes = does(sheet, "wash"), cuts_out = does(sheet, "cut out");
+  if (washes) items.push_back(sheet.say("page.ready.wash"));
   if (sheet.lesson.cuttings.empty()) {
-    items.push_back(sheet.say("page.ready.scissors"));
+    if (cuts_out) items.push_back(sheet.say("page.ready.sharp-scissors"));
+    if (!uses.empty() || items.empty()) items.push_back(sheet.say("page.ready.scissors"));
     return items;
   }
   if (uses.empty()) items.push_back(sheet.say("page.ready.needle-to-draw"));
@@ -242,8 +249,14 @@ Telling tell_missed(const Sheet& sheet) {
   return telling;
 }
 
+std::string prepare_first(const Sheet& sheet) {
+  const double minutes = sheet.lesson.prepare_minutes;
+  return minutes > 0 ? sheet.say("page.prepare-first", {{"n", static_cast<std::int64_t>(std::lround(minutes))}}) : std::string();
+}
+
 Telling tell_other_work(const Sheet& sheet) {
   Telling telling;
+  if (const std::string first = prepare_first(sheet); !first.empty()) telling.paragraph(first);
   for (const std::string& work : sheet.lesson.work) {
     const std::string key = work == "wash" ? "page.work.wash" : work == "cut out" ? "page.work.cut-out" : "";
     if (key.empty()) continue;

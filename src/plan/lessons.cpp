@@ -132,6 +132,7 @@ void lessons_of(const course::Course& course, const std::vector<PassOf>& passes,
     lesson.start = course.start_time;
     lesson.minutes_given = course.minutes;
     lesson.room = room(course, lesson.minutes_given);
+    if (i == 0) lesson.minutes = lesson.prepare_minutes = course.choices.habits.prepare_minutes;
     for (const Use& use : uses[i]) add_section(course, plan, use, lesson);
     lesson.work = work_of(course, passes, plan, uses[i]);
     for (int c = 0; c < static_cast<int>(plan.cuttings.size()); ++c)

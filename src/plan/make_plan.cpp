@@ -113,6 +113,7 @@ class Maker {
     schedule_written(course_, passes_, plan_, Which::locked);
     LayOut lay_out(course_);
     remember_lessons(lay_out);
+    add_preparing(lay_out);
     const std::vector<std::size_t> order = lots_in_craft_order();
     for (std::size_t n = 0; n < order.size(); ++n) {
       if (stop_.stop_requested()) return;
@@ -173,6 +174,15 @@ class Maker {
       first = static_cast<int>(i) + 1;
       together = 0;
     }
+  }
+
+  /// The minutes that the first lesson has less, unless it is locked.
+  void add_preparing(LayOut& lay_out) const {
+    const bool locked = !course_.lessons.empty() && course_.lessons.front().locked;
+    if (course_.choices.habits.prepare_minutes <= 0 || locked) return;
+    lay_out.between(1, 1);
+    lay_out.add_step(static_cast<int>(first_route() + plan_.routes.size()) + 2, course_.choices.habits.prepare_minutes);
+    lay_out.between(1, course::lesson_limit + 1);
   }
 
   int finishing_lot(Finish finish) const { return static_cast<int>(first_route() + plan_.routes.size()) + (finish == Finish::wash ? 0 : 1); }

@@ -38,6 +38,7 @@ struct LessonPlan {
   std::string start;
   int minutes_given = 90;  ///< class time
   double minutes = 0;      ///< worked out from speeds
+  double prepare_minutes = 0;  ///< of `minutes`, those for the cloth; of the first lesson only
   double room = 54;        ///< minutes of stitching that the lesson has: its class's share and the home work that follows
   std::string notes;
   std::vector<std::string> work;  ///< for the plan: one entry a section

@@ -39,6 +39,8 @@ Edit change_notes(int lesson, std::string notes);  ///< empty: none
 
 /// A key of [course] set to a value written as TOML; `name` is the edit's.
 Edit change_course(std::string key, std::string value, std::string name);
+/// A key of [habits], likewise.
+Edit change_habit(std::string key, std::string value, std::string name);
 Edit change_pace(course::Pace pace);
 Edit add_student();
 /// The n-th of the class list (from 0). Neither name nor hand needs to be written: an empty name and the right hand are left out.

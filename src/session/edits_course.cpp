@@ -47,10 +47,12 @@ Edit remove_student(int number) {
   return {"remove student", [=](std::string_view text) { return file::without_table(text, {"student", number}); }};
 }
 
+Edit change_habit(std::string key, std::string value, std::string name) {
+  return {std::move(name), [pair = file::Pair{std::move(key), std::move(value)}](std::string_view text) { return put(text, "habits", pair); }};
+}
+
 Edit change_pace(course::Pace pace) {
-  return {"change pace", [=](std::string_view text) {
-            return put(text, "habits", {"pace", file::in_toml(pace == course::Pace::beginner ? "beginner" : "practised")});
-          }};
+  return change_habit("pace", file::in_toml(pace == course::Pace::beginner ? "beginner" : "practised"), "change pace");
 }
 
 Edit change_speed(std::string kind, std::optional<double> speed) {

@@ -23,7 +23,7 @@ std::vector<std::string> edit_names(const course::Course& course) {
   std::vector<std::string> names;
   for (const session::Edit& edit : edits) names.push_back(edit.name);
   for (const char* of_a_panel : {"add leg", "take back", "lengthen leg", "move leg", "move one place", "change size", "change places", "change thread",
-                                 "change minutes", "change home work", "change number of lessons", "change spares", "change students", "change language"})
+                                 "change minutes", "change home work", "change minutes for the cloth", "change minutes for the wash", "change number of lessons", "change spares", "change students", "change language"})
     names.emplace_back(of_a_panel);
   return names;
 }

@@ -116,7 +116,7 @@ x:16:19: found the number 301; expected a number from 20 to 300
 x:17:1: found the key "cabel_length_cm"; expected a key of [habits]; did you mean cable_length_cm?
   cabel_length_cm = 30
   ^^^^^^^^^^^^^^^
-x:19:1: found the key "foo"; expected a key of [habits]: working_length_cm, blocks_length_cm, cable_length_cm, satin_length_cm, star_length_cm, eyelet_length_cm, four-sided_length_cm, backstitch_length_cm, edge_length_cm, cutwork_length_cm, tail_cm, first_tail_cm, take_up, waste, back_limit, class_share, wash_minutes, pace, edge, eyelet_needle, stitches_a_minute, count_cost
+x:19:1: found the key "foo"; expected a key of [habits]: working_length_cm, blocks_length_cm, cable_length_cm, satin_length_cm, star_length_cm, eyelet_length_cm, four-sided_length_cm, backstitch_length_cm, edge_length_cm, cutwork_length_cm, tail_cm, first_tail_cm, take_up, waste, back_limit, class_share, prepare_minutes, wash_minutes, pace, edge, eyelet_needle, stitches_a_minute, count_cost
   foo = 1
   ^^^
 x:21:10: found the number 0; expected a number from 0.1 to 100

@@ -72,3 +72,20 @@ TEST_CASE("split again, they stay where they are locked and else come last, thou
   const auto all = all_work(*stays);
   CHECK(std::count(all.begin(), all.end(), "cut out") == 1);
 }
+
+TEST_CASE("the cloth prepared in the first lesson takes its minutes there, and the split makes room for them") {
+  std::string rings;  // four of 10 minutes each
+  for (int i = 0; i < 4; ++i) rings += part_text("ring " + std::to_string(i), "blocks", "[" + std::to_string(50 * i) + ", 0]", "path = \"NE 4, SE 3, SW 3, NW 2\"");
+  for (const int minutes : {0, 20}) {
+    const auto plan = plan::make_plan(taught("lessons = 2\nminutes = 100\n", "prepare_minutes = " + std::to_string(minutes) + "\n", rings));
+    REQUIRE(plan);
+    REQUIRE(plan->lessons.size() == 2);
+    CHECK(plan->lessons[0].prepare_minutes == minutes);
+    CHECK(plan->lessons[1].prepare_minutes == 0);
+    CHECK(plan->lessons[0].minutes == doctest::Approx(20 + minutes / 2.0));
+    CHECK(plan->lessons[1].minutes == doctest::Approx(20 + minutes / 2.0));
+  }
+  const auto locked = plan::make_plan(taught("", "prepare_minutes = 30\n", ring + lesson("\"ring / 1..30\"", "locked = true\n") + lesson("\"ring / 31..60\"")), {}, plan::Lessons::split_again);
+  REQUIRE(locked);
+  CHECK(locked->lessons[0].minutes == doctest::Approx(35));
+}
