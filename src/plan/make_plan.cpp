@@ -10,6 +10,7 @@
 #include "plan/guidance.h"
 #include "plan/lay_out.h"
 #include "plan/lessons.h"
+#include "plan/lots.h"
 #include "plan/missed.h"
 #include "plan/plan.h"
 #include "plan/routes.h"
@@ -112,17 +113,18 @@ class Maker {
   void plan_split() {
     schedule_written(course_, passes_, plan_, Which::locked);
     LayOut lay_out(course_);
-    remember_lessons(lay_out);
-    add_preparing(lay_out);
-    const std::vector<std::size_t> order = lots_in_craft_order();
+    const Lots lots(course_, passes_, plan_);
+    lots.remember(lay_out);
+    lots.add_preparing(lay_out);
+    const std::vector<std::size_t> order = lots.in_craft_order();
     for (std::size_t n = 0; n < order.size(); ++n) {
       if (stop_.stop_requested()) return;
       const std::size_t lot = order[n];
       lot < passes_.size() ? add_pass(lay_out, lot, static_cast<int>(n)) : lot < first_route() ? add_cutting(lay_out, lot) : add_route(lay_out, lot);
     }
-    add_finishing(lay_out);
+    lots.add_finishing(lay_out);
     lay_out.split();
-    put_finishing(lay_out);
+    plan_.finishing = lots.finishing(lay_out);
     on_cloth_.emplace(course_, std::vector<guide::PlacedTrail>{});
     for (const std::size_t lot : order) put_right(lay_out, lot);
     plan_.split = lay_out.report();
@@ -147,7 +149,7 @@ class Maker {
     lay_out.add_whole(static_cast<int>(lot), static_cast<double>(cut.cutting.cuts.size()) / speed(course_, kind), kind);
   }
 
-  std::size_t first_route() const { return passes_.size() + plan_.cuttings.size(); }
+  std::size_t first_route() const { return Lots(course_, passes_, plan_).first_route(); }
   PartRoute& route_of(std::size_t lot) { return plan_.routes[lot - first_route()]; }
 
   /// What no locked lesson has of it.
@@ -173,81 +175,6 @@ class Maker {
       lay_out.add_steps(static_cast<int>(lot), {first, static_cast<int>(i)}, together, name, area_ends ? Stop::pass : thread_ends ? Stop::leg : Stop::within);
       first = static_cast<int>(i) + 1;
       together = 0;
-    }
-  }
-
-  /// The minutes that the first lesson has less, unless it is locked.
-  void add_preparing(LayOut& lay_out) const {
-    const bool locked = !course_.lessons.empty() && course_.lessons.front().locked;
-    if (course_.choices.habits.prepare_minutes <= 0 || locked) return;
-    lay_out.between(1, 1);
-    lay_out.add_step(static_cast<int>(first_route() + plan_.routes.size()) + 2, course_.choices.habits.prepare_minutes);
-    lay_out.between(1, course::lesson_limit + 1);
-  }
-
-  int finishing_lot(Finish finish) const { return static_cast<int>(first_route() + plan_.routes.size()) + (finish == Finish::wash ? 0 : 1); }
-  std::vector<Finish> free_finishing() const {
-    std::vector<Finish> free;
-    const auto locked = finishing_written(course_, true);
-    for (const Finish finish : {Finish::wash, Finish::cut_out})
-      if (finishing_wanted(course_, finish) && std::none_of(locked.begin(), locked.end(), [&](const Finishing& f) { return f.finish == finish; }))
-        free.push_back(finish);
-    return free;
-  }
-  /// Behind all work, that of locked lessons too.
-  void add_finishing(LayOut& lay_out) const {
-    int last = 1;
-    for (const PassOf& pass : passes_)
-      for (const guide::Section& section : pass.sections) last = std::max(last, section.lesson);
-    for (const Finish finish : free_finishing()) {
-      lay_out.between(last, course::lesson_limit + 1);
-      for (const Finishing& was : finishing_written(course_, false))
-        if (was.finish == finish) lay_out.remember(finishing_lot(finish), {was.lesson});
-      lay_out.add_step(finishing_lot(finish), minutes_of(course_, finish));
-    }
-  }
-  void put_finishing(const LayOut& lay_out) {
-    plan_.finishing = finishing_written(course_, true);
-    for (const Finish finish : free_finishing()) {
-      const guide::When when = lay_out.when(finishing_lot(finish));
-      plan_.finishing.push_back({finish, when.lesson, when.item});
-    }
-    std::stable_sort(plan_.finishing.begin(), plan_.finishing.end(), [](const Finishing& a, const Finishing& b) { return std::pair(a.lesson, a.item) < std::pair(b.lesson, b.item); });
-  }
-
-  /// Passes by their index; behind them the cuttings, then bars and fillings.
-  std::vector<std::size_t> lots_in_craft_order() const {
-    std::vector<std::vector<std::size_t>> of_part(course_.parts.size());
-    for (std::size_t i = 0; i < passes_.size(); ++i) of_part[passes_[i].part].push_back(i);
-    for (std::size_t c = 0; c < plan_.cuttings.size(); ++c) of_part[plan_.cuttings[c].part].push_back(passes_.size() + c);
-    for (std::size_t r = 0; r < plan_.routes.size(); ++r) of_part[plan_.routes[r].part].push_back(first_route() + r);
-    std::vector<std::size_t> order;
-    for (const int part : craft_order(course_)) order.insert(order.end(), of_part[part].begin(), of_part[part].end());
-    return order;
-  }
-
-  /// Where the teacher's lessons, locked or not, have each stitch and each cutting now.
-  void remember_lessons(LayOut& lay_out) const {
-    if (course_.lessons.empty()) return;
-    std::vector<PassOf> before = passes_of(course_);
-    Plan written;
-    written.cuttings = plan_.cuttings;
-    written.routes = plan_.routes;
-    for (PartCutting& cut : written.cuttings) cut.lesson = 0;
-    for (PartRoute& route : written.routes) route.sections.clear(), route.places.clear();
-    schedule_written(course_, before, written);
-    for (std::size_t i = 0; i < before.size(); ++i) {
-      std::vector<int> lesson(static_cast<std::size_t>(before[i].stitches), 0);
-      for (const guide::Section& section : before[i].sections)
-        std::fill(lesson.begin() + section.first, lesson.begin() + section.last + 1, section.lesson);
-      lay_out.remember(static_cast<int>(i), std::move(lesson));
-    }
-    for (std::size_t c = 0; c < written.cuttings.size(); ++c) lay_out.remember(static_cast<int>(before.size() + c), {written.cuttings[c].lesson});
-    for (std::size_t r = 0; r < written.routes.size(); ++r) {
-      std::vector<int> lesson(written.routes[r].items.size(), 0);
-      for (const guide::Section& section : written.routes[r].sections)
-        std::fill(lesson.begin() + section.first, lesson.begin() + section.last + 1, section.lesson);
-      lay_out.remember(static_cast<int>(first_route() + r), std::move(lesson));
     }
   }
 
