@@ -31,12 +31,11 @@ std::string Desk::edit_words(std::string_view name) const {
   std::string key = "edit." + std::string(name);
   std::replace(key.begin(), key.end(), ' ', '-');
   if (phrases.get().has(key)) return say(key);
-  for (const char* with_word : {"change", "add"})  // a key of the course file, or a kind
-    if (name.starts_with(std::string(with_word) + " "))
-      {
-      const std::string what(name.substr(std::string_view(with_word).size() + 1));
-      return say(std::string("edit.") + with_word, {{"what", phrases.get().has("kind." + what) ? say::kind_name(phrases, what) : what}});
-    }
+  for (const std::string does : {"change", "add"}) {  // a key of the course file, or a kind
+    if (!name.starts_with(does + " ")) continue;
+    const std::string what(name.substr(does.size() + 1));
+    return say("edit." + does, {{"what", phrases.get().has("kind." + what) ? say::kind_name(phrases, what) : what}});
+  }
   return std::string(name);
 }
 

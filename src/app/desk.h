@@ -138,6 +138,7 @@ struct PrintChoice {
 /// What stands in the field that is being typed into, until it is left; an id of 0: none.
 struct Typing {
   ImGuiID id = 0;
+  int frame = 0;  ///< the last one that showed it: what vanished with its panel is not taken over
   std::variant<std::string, int, double, std::array<int, 2>, std::array<float, 2>> value;
 };
 

@@ -117,7 +117,8 @@ void title(const Desk& desk, const std::string& text) {
 
 void picked_fields(Desk& desk, int number) {
   ImGui::PushID(number);  // what is typed belongs to this part
-  const course::Part& part = desk.course()->parts[static_cast<std::size_t>(number)];
+  const session::Seen still = desk.session.seen();  // an edit may put another course in its place
+  const course::Part& part = still->course.parts[static_cast<std::size_t>(number)];
   title(desk, fmt::format("{} · {}", part.name, say::kind_name(desk.phrases, part.kind)));
   ImGui::PushItemWidth(ImGui::GetContentRegionAvail().x * 0.7F);
   std::string name = part.name;

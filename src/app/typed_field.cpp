@@ -18,10 +18,11 @@ template <class Value, class Draw>
 bool until_left(Desk& desk, const char* label, Value& value, Draw draw) {
   const ImGuiID id = ImGui::GetID((std::string(label) + "/typed").c_str());  // not the field's own, which asking for would keep alive
   Typing& typing = desk.typing;
-  Value now = typing.id == id && std::holds_alternative<Value>(typing.value) ? std::get<Value>(typing.value) : value;
+  const bool its_own = typing.id == id && typing.frame + 1 >= ImGui::GetFrameCount() && std::holds_alternative<Value>(typing.value);
+  Value now = its_own ? std::get<Value>(typing.value) : value;
   draw(now);
   if (ImGui::IsItemActive()) {
-    typing = {id, std::move(now)};
+    typing = {id, ImGui::GetFrameCount(), std::move(now)};
     return false;
   }
   if (typing.id == id) typing = {};

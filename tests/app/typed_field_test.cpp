@@ -110,3 +110,16 @@ TEST_CASE("leave_field takes over what is being typed") {
   CHECK(form.name == "leaf");
   CHECK(form.w.desk->typing.id == 0);
 }
+
+TEST_CASE("what was being typed when its panel went away is not taken over when it comes back") {
+  Form form;
+  form.click(form.at[0]);
+  form.type("leaf");
+  for (int i = 0; i < 3; ++i) {  // frames without the form
+    ImGui::NewFrame();
+    ImGui::Render();
+  }
+  form.frames(3);
+  CHECK(form.name == "ring");
+  CHECK(form.taken == 0);
+}
