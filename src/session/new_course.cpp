@@ -14,7 +14,7 @@ std::string text_of(const NewCourse& course) {
   if (course.first_day) text += fmt::format("first_day = {}\n", base::iso(*course.first_day));
   if (course.language != course::Choices{}.language) text += fmt::format("language = {}\n", file::in_toml(course.language));
   text += fmt::format("lessons = {}\n\n[cloth]\ncount = {}\n", course.weeks, course.count);
-  if (course.size_threads) text += fmt::format("size_threads = {}\n", file::in_toml(*course.size_threads));
+  if (course.size_threads) text += fmt::format("size_threads = {}\nmiddle = [0, 0]\n", file::in_toml(*course.size_threads));
   text += fmt::format("\n[thread.heavy]\npearl = {}\n\n[thread.fine]\npearl = {}\n", coarse ? 5 : 8, coarse ? 8 : 12);
   return file::tidy(text);
 }

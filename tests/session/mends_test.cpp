@@ -71,6 +71,7 @@ TEST_CASE("a new course reads as it was answered, whatever its title") {
   wanted.first_day = base::parse_date("2027-02-28");
   wanted.weeks = 4;
   wanted.count = 28;
+  wanted.language = "nb";
   wanted.size_threads = cloth::Hole{200, 160};
   const std::string text = session::text_of(wanted);
   CHECK(file::tidy(text) == text);
@@ -80,6 +81,8 @@ TEST_CASE("a new course reads as it was answered, whatever its title") {
   CHECK(read.course.first_day == wanted.first_day);
   CHECK(read.course.lessons_wanted == 4);
   CHECK(read.course.cloth.size_threads == wanted.size_threads);
+  CHECK(read.course.cloth.middle == cloth::Hole{0, 0});
+  CHECK(read.course.choices.language == "nb");
   CHECK(read.course.threads.size() == 2);
   CHECK(read.course.parts.empty());
 }
