@@ -131,6 +131,20 @@ std::vector<Pages::Page> Pages::divide() {
   return pages;
 }
 
+/// Less room between the blocks, where that spares a page.
+std::vector<Pages::Page> Pages::divide_well() {
+  constexpr double closer = 0.6;
+  std::vector<Block> wide = blocks_;
+  std::vector<Page> pages = divide();
+  if (pages.size() < 2) return pages;
+  wide.swap(blocks_);
+  for (Block& block : blocks_) block.before *= closer;
+  std::vector<Page> fewer = divide();
+  if (fewer.size() < pages.size()) return fewer;
+  wide.swap(blocks_);
+  return pages;
+}
+
 Point Pages::place_of(const Page& page, std::size_t number, std::size_t block) const {
   Point at{sheet_.margin(), top(number == 1)};
   for (std::size_t i = page.first; i < block; ++i) at.y += blocks_[i].height + blocks_[i + 1].before;
@@ -158,7 +172,7 @@ list::List Pages::draw(const Page& page, std::size_t number, std::size_t of) con
 }
 
 std::vector<list::List> Pages::finish() {
-  const std::vector<Page> pages = divide();
+  const std::vector<Page> pages = divide_well();
   std::vector<list::List> lists;
   for (std::size_t i = 0; i < pages.size(); ++i) lists.push_back(draw(pages[i], i + 1, pages.size()));
   return lists;

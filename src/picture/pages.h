@@ -27,6 +27,7 @@ class Pages {
     std::size_t first = 0, last = 0;  ///< blocks
   };
   std::vector<Page> divide();
+  std::vector<Page> divide_well();
   bool fits(std::size_t first, std::size_t last, bool first_page) const;
   double needed(std::size_t first, std::size_t last) const;
   double top(bool first_page) const { return first_page ? first_top_ : further_top_; }
