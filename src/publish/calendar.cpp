@@ -39,12 +39,13 @@ icaltimetype start_of(base::Date date, const std::string& start) {
   return time;
 }
 
-/// What to bring, what is stitched, the teacher's notes.
+/// What to bring, what is worked, the teacher's notes.
 std::string description(const picture::Sheet& sheet) {
   std::string text = sheet.say("calendar.bring");
   for (const std::string& item : picture::ready_items(sheet)) text += '\n' + sheet.say("calendar.item", {{"item", item}});
-  if (!sheet.lesson.work.empty())
-    text += "\n\n" + sheet.say("calendar.work", {{"work", fmt::format("{}", fmt::join(sheet.lesson.work, ", "))}});
+  if (const std::string first = picture::prepare_first(sheet); !first.empty()) text += "\n\n" + first;
+  if (const auto work = say::lesson_work(sheet.voice, sheet.plan, sheet.lesson.number); !work.empty())
+    text += "\n\n" + sheet.say("calendar.work", {{"work", fmt::format("{}", fmt::join(work, "; "))}});
   if (!sheet.lesson.notes.empty()) text += "\n\n" + sheet.lesson.notes;
   return text;
 }

@@ -60,12 +60,18 @@ std::vector<std::string> names_of(const Voice& voice, const plan::Plan& plan, co
 
 }  // namespace
 
-std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
+std::vector<std::string> lesson_work(const Voice& voice, const plan::Plan& plan, int lesson) {
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
-  if (!planned.title.empty()) return planned.title;
   std::vector<std::string> names = names_of(voice, plan, planned.sections, planned.cuttings, planned.routes);
   for (const auto& [work, key] : {std::pair{"wash", "lesson-title.wash"}, std::pair{"cut out", "lesson-title.cut-out"}})
     if (std::find(planned.work.begin(), planned.work.end(), work) != planned.work.end()) names.push_back(voice.phrases.say(key));
+  return names;
+}
+
+std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson) {
+  const plan::LessonPlan& planned = plan.lessons[lesson - 1];
+  if (!planned.title.empty()) return planned.title;
+  const std::vector<std::string> names = lesson_work(voice, plan, lesson);
   if (names.empty()) return voice.phrases.say("lesson-title.none", {{"lesson", std::int64_t{lesson}}});
   std::string title = names[0];
   for (std::size_t i = 1; i < names.size() && i < 3; ++i)

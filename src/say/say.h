@@ -49,6 +49,8 @@ std::string start_heading(const Voice& voice, const guide::PlacedTrail& trail, c
 std::string why(const Voice& voice, const guide::Count& count);
 /// "border cable, second time", "ring, stitches 1 to 70"
 std::string section_title(const Voice& voice, const plan::Plan& plan, std::pair<int, int> section);
+/// What the lesson works, each piece by name: "border, first time, stitches 1 to 120", "the wash".
+std::vector<std::string> lesson_work(const Voice& voice, const plan::Plan& plan, int lesson);
 /// The lesson's title as written, else made from its work.
 std::string lesson_title(const Voice& voice, const plan::Plan& plan, int lesson);
 /// Over what is for a student who missed the lesson before, and what she has to do; "" and nothing for the first lesson.
