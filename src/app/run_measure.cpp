@@ -7,7 +7,6 @@
 #include "app/glfw_window.h"
 #include "app/measure.h"
 #include "app/window.h"
-#include "assets/assets.h"
 #include "file/course_file.h"
 
 namespace app {

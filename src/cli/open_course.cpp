@@ -3,10 +3,7 @@
 #include <fmt/format.h>
 
 #include <cstdio>
-#include <map>
 
-#include "assets/assets.h"
-#include "base/require.h"
 #include "cli/stopwatch.h"
 #include "file/course_file.h"
 #include "paint/cairo/paint.h"
