@@ -2,9 +2,9 @@
 // stitch is kept. (geometry; the cloth outside the ridge is cut off: trade.md on the buttonhole edge)
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 #include "check/rules.h"
-#include "cloth/size.h"
 
 namespace check {
 namespace {
@@ -14,6 +14,13 @@ struct Ring {
   std::vector<cloth::Hole> ridge;
   double area = 0;            ///< square threads
   bool keeps_inside = false;  ///< its ridge lies outside, so what it goes round is kept
+};
+
+/// All that goes by one edge, told at the first stitch.
+struct Lost {
+  const course::Part* part = nullptr;
+  cloth::Hole first;
+  int stitches = 0;
 };
 
 double area_of(const std::vector<cloth::Hole>& ring) {
@@ -70,24 +77,22 @@ const Ring* cuts_off(const std::vector<Ring>& rings, const cloth::Stitch& stitch
 void edge_cuts_off(const course::Course& course, const plan::Plan&, Snags& snags) {
   const std::vector<Ring> rings = rings_of(course);
   if (rings.empty()) return;
+  std::map<std::pair<int, bool>, Lost> lost;  // by edge and whether it keeps what it goes round: one mend puts all of it right
   for (std::size_t p = 0; p < course.parts.size(); ++p) {
     const course::Part& part = course.parts[p];
     if (std::any_of(rings.begin(), rings.end(), [&](const Ring& ring) { return ring.part == static_cast<int>(p); })) continue;
-    const Ring* by = nullptr;
-    std::optional<cloth::Hole> first;
-    int stitches = 0;
-    for (const cloth::Stitch& stitch : part.work.stitches) {
-      const Ring* ring = cuts_off(rings, stitch);
-      if (!ring) continue;
-      if (!first) first = stitch.a, by = ring;
-      ++stitches;
-    }
-    if (!first) continue;
-    const course::Part& edge = course.parts[static_cast<std::size_t>(by->part)];
-    snags.push_back({.rule = by->keeps_inside ? "edge-cuts-off-outside" : "edge-cuts-off-inside",
-                     .severity = by->keeps_inside ? Severity::ask : Severity::stop, .place = place_of(edge, "path"), .lesson = 0, .part = by->part,
-                     .at = first, .also_at = {}, .words = {{"part", edge.name}, {"other", part.name}},
-                     .numbers = {{"n", stitches}, {"x", first->x}, {"y", first->y}}});
+    for (const cloth::Stitch& stitch : part.work.stitches)
+      if (const Ring* ring = cuts_off(rings, stitch)) {
+        Lost& by_ring = lost[{ring->part, ring->keeps_inside}];
+        if (by_ring.stitches++ == 0) by_ring.part = &part, by_ring.first = stitch.a;
+      }
+  }
+  for (const auto& [ring, what] : lost) {
+    const course::Part& edge = course.parts[static_cast<std::size_t>(ring.first)];
+    snags.push_back({.rule = ring.second ? "edge-cuts-off-outside" : "edge-cuts-off-inside",
+                     .severity = ring.second ? Severity::ask : Severity::stop, .place = place_of(edge, "path"), .lesson = 0, .part = ring.first,
+                     .at = what.first, .also_at = {}, .words = {{"part", edge.name}, {"other", what.part->name}},
+                     .numbers = {{"n", what.stitches}, {"x", what.first.x}, {"y", what.first.y}}});
   }
 }
 

@@ -161,8 +161,9 @@ void tell_metres(const Sheet& sheet, const std::vector<ThreadUse>& uses, Telling
   }
 }
 
-bool does(const Sheet& sheet, std::string_view work) {
-  return std::find(sheet.lesson.work.begin(), sheet.lesson.work.end(), work) != sheet.lesson.work.end();
+bool does(const Sheet& sheet, plan::Finish finish) {
+  const auto& all = sheet.plan.finishing;
+  return std::any_of(all.begin(), all.end(), [&](const plan::Finishing& step) { return step.finish == finish && step.lesson == sheet.lesson.number; });
 }
 
 }  // namespace
@@ -178,11 +179,11 @@ std::vector<std::string> ready_items(const Sheet& sheet) {
   for (const ThreadUse& use : uses) items.push_back(lengths_words(sheet, use));
   for (const int size : needles(sheet, uses)) items.push_back(sheet.say("page.ready.needle", {{"size", std::int64_t{size}}}));
   if (has_marks(sheet)) items.push_back(sheet.say("page.ready.tacking"));
-  const bool washes = does(sheet, "wash"), cuts_out = does(sheet, "cut out");
+  const bool washes = does(sheet, plan::Finish::wash), cuts_out = does(sheet, plan::Finish::cut_out);
   if (washes) items.push_back(sheet.say("page.ready.wash"));
   if (sheet.lesson.cuttings.empty()) {
     if (cuts_out) items.push_back(sheet.say("page.ready.sharp-scissors"));
-    if (!uses.empty() || items.empty()) items.push_back(sheet.say("page.ready.scissors"));
+    else if (!uses.empty() || items.empty()) items.push_back(sheet.say("page.ready.scissors"));
     return items;
   }
   if (uses.empty()) items.push_back(sheet.say("page.ready.needle-to-draw"));

@@ -63,8 +63,8 @@ std::vector<std::string> names_of(const Voice& voice, const plan::Plan& plan, co
 std::vector<std::string> lesson_work(const Voice& voice, const plan::Plan& plan, int lesson) {
   const plan::LessonPlan& planned = plan.lessons[lesson - 1];
   std::vector<std::string> names = names_of(voice, plan, planned.sections, planned.cuttings, planned.routes);
-  for (const auto& [work, key] : {std::pair{"wash", "lesson-title.wash"}, std::pair{"cut out", "lesson-title.cut-out"}})
-    if (std::find(planned.work.begin(), planned.work.end(), work) != planned.work.end()) names.push_back(voice.phrases.say(key));
+  for (const plan::Finishing& step : plan.finishing)
+    if (step.lesson == lesson) names.push_back(voice.phrases.say(step.finish == plan::Finish::wash ? "lesson-title.wash" : "lesson-title.cut-out"));
   return names;
 }
 

@@ -280,6 +280,9 @@ TEST_CASE("edge-cuts-off: work on the side of an edge that is cut away; the inne
   CHECK(lost[0].severity == check::Severity::stop);
   CHECK(lost[0].words.at("other") == "ring");
   CHECK(lost[0].numbers.at("n") == 60);  // 12 blocks of 5
+  const auto more = snags_of(course_of(ring + part_text("line", "backstitch", "[-50, -50]", "path = \"E 12\"") + inside_out));
+  REQUIRE(more.size() == 1);  // told once for all that the edge takes
+  CHECK(more[0].numbers.at("n") == 60 + 6);
   CHECK(rules_of(course_of(ring + hem + opening)) == "edge-cuts-off-inside");
   CHECK(rules_of(course_of(part_text("line", "backstitch", "[-50, -50]", "path = \"E 12\"") + hem + opening)) == "");
   CHECK(rules_of(course_of(ring + hem + opening + hem_round_it)) == "");
