@@ -88,6 +88,7 @@ struct PaperChart {
 };
 
 struct PagePreview {
+  session::Seen of;  ///< it is drawn anew where the course has changed
   int lesson = 0;
   int page = 0, pages = 0;
   void* texture = nullptr;

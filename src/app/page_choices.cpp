@@ -68,18 +68,14 @@ void form_choices(Desk& desk, float wide) {
 }
 
 /// Of the course: all that is written for the class.
-bool course_language(Desk& desk, float wide) {
+void course_language(Desk& desk, float wide) {
   const std::string now = desk.course()->choices.language;
   ImGui::SetNextItemWidth(wide);
-  if (!ImGui::BeginCombo("##language", publish::phrases_in(now).say("language.name").c_str())) return false;
-  bool changed = false;
+  if (!ImGui::BeginCombo("##language", publish::phrases_in(now).say("language.name").c_str())) return;
   for (const std::string_view language : publish::languages())
-    if (ImGui::Selectable(publish::phrases_in(language).say("language.name").c_str(), language == now) && language != now) {
+    if (ImGui::Selectable(publish::phrases_in(language).say("language.name").c_str(), language == now) && language != now)
       desk.apply(session::change_course("language", file::in_toml(std::string(language)), "change language"));
-      changed = true;
-    }
   ImGui::EndCombo();
-  return changed;
 }
 
 }  // namespace
@@ -100,7 +96,7 @@ bool page_choices(Desk& desk) {
   changed = ImGui::Checkbox(desk.say("desk.black-and-white").c_str(), &black) || changed;
   print.ink = black ? publish::Ink::black : publish::Ink::colours;
   beside_width(wide);
-  changed = course_language(desk, wide) || changed;
+  course_language(desk, wide);
   beside_width(wide);
   ImGui::SetNextItemWidth(90 * desk.scale);
   if (ImGui::InputInt("dpi", &print.dpi, 0)) print.dpi = std::clamp(print.dpi, 72, 1200);

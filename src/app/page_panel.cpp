@@ -17,6 +17,7 @@ constexpr double preview_dpi = 150;
 
 void draw_page(Desk& desk) {
   PagePreview& preview = desk.preview;
+  preview.of = desk.session.seen();
   if (preview.texture && desk.textures.drop) desk.textures.drop(preview.texture);
   preview.texture = nullptr;
   if (!desk.type) {
@@ -143,7 +144,8 @@ void page_panel(Desk& desk, float width, float height) {
     ImGui::CloseCurrentPopup();
   }
   if (desk.asking == Asking::pages) {
-    if (page_choices(desk)) draw_page(desk);
+    const bool chosen = page_choices(desk);
+    if (desk.plan() && (chosen || desk.preview.of != desk.session.seen())) draw_page(desk);
     if (desk.writing) writing_line(desk);
     else ImGui::TextUnformatted(desk.message.c_str());
   }

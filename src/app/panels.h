@@ -96,6 +96,8 @@ void undo(Desk& desk);
 void redo(Desk& desk);
 /// Keys that work everywhere.
 void shortcuts(Desk& desk);
+/// Into its file; asks for one first where there is none, or where the file has changed meanwhile.
+void save(Desk& desk);
 /// Ctrl+S in the middle of a field: saves once what is typed there is taken over.
 void save_what_was_typed(Desk& desk);
 

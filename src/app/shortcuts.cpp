@@ -5,17 +5,18 @@
 #include "app/typed_field.h"
 
 namespace app {
-namespace {
-
-bool pressed(ImGuiKey key) { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key)); }
-/// GLFW's codes of letters are their capitals.
-bool letter(char c) { return ImGui::IsKeyPressed(c, false); }
 
 void save(Desk& desk) {
   if (!desk.session.file()) desk.asking = Asking::save_as;
   else if (desk.session.changed_on_disk()) desk.asking = Asking::changed_on_disk;
   else desk.report(desk.session.save());
 }
+
+namespace {
+
+bool pressed(ImGuiKey key) { return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key)); }
+/// GLFW's codes of letters are their capitals.
+bool letter(char c) { return ImGui::IsKeyPressed(c, false); }
 
 void with_control(Desk& desk) {
   const bool shift = ImGui::GetIO().KeyShift;

@@ -12,8 +12,7 @@ void file_menu(Desk& desk) {
   if (!ImGui::BeginMenu(desk.say("desk.menu.course").c_str())) return;
   if (ImGui::MenuItem(desk.say("desk.begin-with").c_str(), "Ctrl+N")) desk.asking = Asking::begin;
   if (ImGui::MenuItem(desk.say("desk.open").c_str(), "Ctrl+O")) desk.asking = Asking::open;
-  if (ImGui::MenuItem(desk.say("desk.save").c_str(), "Ctrl+S", false, desk.session.file().has_value() && !desk.session.saved()))
-    desk.session.changed_on_disk() ? void(desk.asking = Asking::changed_on_disk) : desk.report(desk.session.save());
+  if (ImGui::MenuItem(desk.say("desk.save").c_str(), "Ctrl+S", false, desk.session.file().has_value() && !desk.session.saved())) save(desk);
   if (ImGui::MenuItem(desk.say("desk.save-as").c_str(), "Ctrl+Shift+S")) desk.asking = Asking::save_as;
   if (ImGui::MenuItem(desk.say("desk.split").c_str(), "Ctrl+L", false, desk.plan() != nullptr)) desk.asking = Asking::split;
   if (ImGui::MenuItem(desk.say("desk.class").c_str(), nullptr, false, desk.course() != nullptr)) desk.asking = Asking::class_list;

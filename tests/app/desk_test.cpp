@@ -92,6 +92,11 @@ TEST_CASE("the pages of a lesson are the real ones, and can be written") {
   CHECK(w.desk->asking == app::Asking::pages);
   CHECK(w.desk->preview.pages >= 1);
   CHECK(made == 1240);  // 210 mm at 150 dots an inch
+  made = 0;
+  w.desk->apply(session::change_course("language", "\"nb\"", "change language"));
+  w.settle();
+  CHECK(made == 1240);  // drawn anew, since the course is another
+  CHECK(w.desk->preview.of->course.choices.language == "nb");
 }
 
 TEST_CASE("a file with faults opens as a list of them, beside an unharmed window") {
